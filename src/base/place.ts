@@ -1,0 +1,42 @@
+import type { Place, Vec2, Vec3 } from '../vocabulary/geometry';
+import { cross } from './vec';
+
+/** A place from its origin, length direction and face direction (unit vectors at right angles); the width direction follows. */
+export const placeOf = (origin: Vec3, along: Vec3, out: Vec3): Place => ({
+  origin,
+  along,
+  across: cross(out, along),
+  out,
+});
+
+/** A point given in a part's own axes (along, across, out; mm), in unit coordinates. */
+export function toUnit(place: Place, along: number, across: number, out: number): Vec3 {
+  const { origin: o, along: a, across: b, out: c } = place;
+  return [
+    o[0] + a[0] * along + b[0] * across + c[0] * out,
+    o[1] + a[1] * along + b[1] * across + c[1] * out,
+    o[2] + a[2] * along + b[2] * across + c[2] * out,
+  ];
+}
+
+/** An upright face in plan: where it starts, which way it runs, which way it looks. */
+export interface Face {
+  readonly origin: Vec2;
+  readonly along: Vec2;
+  readonly front: Vec2;
+}
+
+/** The point at `x` along a face, `d` mm in front of it (negative: behind) and `z` above the floor. */
+export const onFace = (face: Face, x: number, d: number, z: number): Vec3 => [
+  face.origin[0] + face.along[0] * x + face.front[0] * d,
+  face.origin[1] + face.along[1] * x + face.front[1] * d,
+  z,
+];
+
+/** A plan direction as a direction in the room. */
+export const level = (v: Vec2): Vec3 => [v[0], v[1], 0];
+export const UP: Vec3 = [0, 0, 1];
+
+/** How far along a face a point lies: the x of `onFace`. */
+export const alongFace = (face: Face, point: Vec3): number =>
+  (point[0] - face.origin[0]) * face.along[0] + (point[1] - face.origin[1]) * face.along[1];

@@ -1,0 +1,118 @@
+import type { Cutter } from '../vocabulary/book';
+import type { Outline, Segment, Vec2 } from '../vocabulary/geometry';
+import type { BoardEdge } from '../vocabulary/shape';
+import { arcOf, arcPoint, chordsOf } from './arc';
+import { type EdgePath, reachOf, walkedBack, walkedOn } from './edge-path';
+import { CHORD_ERROR } from './tolerance';
+
+export type { EdgePath } from './edge-path';
+export { bead, cavetto, chamfer, cutterOf, cymaRecta, cymaReversa, ogee, ovolo, torus } from './mouldings';
+
+/** Which arrises of a strip's face are moulded: `upper` at u = width, `lower` at u = 0. */
+export interface MouldedArrises {
+  readonly upper?: EdgePath;
+  readonly lower?: EdgePath;
+}
+
+/**
+ * Section of a strip: a rectangle, u from 0 to `width` across the face, v from 0 at the back to `thickness`, with the arrises of
+ * the face moulded. All mm. Throws when a moulding takes more than there is.
+ */
+export function mouldedSection(width: number, thickness: number, arrises: MouldedArrises): Outline {
+  if (!(width > 0 && thickness > 0)) throw new Error(`a strip of ${width} × ${thickness} mm; both must be above 0`);
+  const up = arrises.upper ? reachOf(arrises.upper) : { height: 0, depth: 0 };
+  const low = arrises.lower ? reachOf(arrises.lower) : { height: 0, depth: 0 };
+  if (up.height + low.height > width) {
+    throw new Error(`the moulding takes ${up.height + low.height} mm of the face; the strip is ${width} mm wide`);
+  }
+  if (Math.max(up.depth, low.depth) > thickness) {
+    throw new Error(
+      `the moulding takes ${Math.max(up.depth, low.depth)} mm of the edge; the strip is ${thickness} mm thick`,
+    );
+  }
+  const segments: Segment[] = [];
+  const lineTo = (to: Vec2): void => {
+    const from = segments.length === 0 ? ([0, 0] as const) : (segments[segments.length - 1] as Segment).to;
+    if (from[0] !== to[0] || from[1] !== to[1]) segments.push({ to });
+  };
+  lineTo([width, 0]);
+  if (arrises.upper) {
+    // Seen along the strip the edge comes before the face, so the cutter's path is walked from its edge end.
+    const path = walkedBack(arrises.upper, ([out, on]) => [width + on, thickness + out]);
+    lineTo(path.start);
+    segments.push(...path.segments);
+  } else lineTo([width, thickness]);
+  if (arrises.lower) {
+    const path = walkedOn(arrises.lower, ([out, on]) => [0 - on, thickness + out]);
+    lineTo(path.start);
+    segments.push(...path.segments);
+  } else lineTo([0, thickness]);
+  lineTo([0, 0]);
+  return { start: [0, 0], segments };
+}
+
+/**
+ * Section of the strip that plinth blocks are cut from: u from 0 to `height` up, v from 0 to `thickness` out, with the cutter run
+ * along the upper front arris. Also of a skirting with a moulded upper edge. Throws when the cutter doesn't fit the strip.
+ */
+export const mouldedStrip = (height: number, thickness: number, cutter?: EdgePath): Outline =>
+  mouldedSection(height, thickness, cutter ? { upper: cutter } : {});
+
+/**
+ * Section of a panel moulding that lies on its back: u = 0 at the outer edge, `width` at the inner edge, next to the panel;
+ * `inner` moulds the arris towards the panel, `outer` the other.
+ */
+export const panelMoulding = (width: number, thickness: number, inner: EdgePath, outer?: EdgePath): Outline =>
+  mouldedSection(width, thickness, outer ? { upper: inner, lower: outer } : { upper: inner });
+
+/**
+ * The edge of a board of that thickness with a cutter run along the arris of its face: steps [out, growth], growth 0 or less.
+ * Throws when the cutter is deeper than the board, or undercuts (a bead or torus): the steps can't tell of that.
+ */
+export function mouldedEdge(cutter: Cutter, thickness: number): BoardEdge {
+  const { depth } = reachOf(cutter);
+  if (depth > thickness)
+    throw new Error(`cutter ${cutter.id} goes ${depth} mm down; the board is ${thickness} mm thick`);
+  const path = walkedBack(cutter, ([out, on]) => [thickness + out, on]);
+  const steps: Vec2[] = path.start[0] > 0 ? [[0, path.start[1]], path.start] : [path.start];
+  let from = path.start;
+  for (const segment of path.segments) {
+    const arc = arcOf(from, segment);
+    const pieces = arc ? chordsOf(arc, CHORD_ERROR) : 1;
+    for (let k = 1; arc && k < pieces; k++) steps.push(arcPoint(arc, k / pieces));
+    steps.push(segment.to);
+    from = segment.to;
+  }
+  let out = 0;
+  const levelled = steps.map(([o, growth]): Vec2 => {
+    if (o < out - 1e-6)
+      throw new Error(
+        `cutter ${cutter.id} undercuts: from ${out} mm it goes back to ${o}; it can't mould the edge of a board`,
+      );
+    out = Math.min(thickness, Math.max(out, o));
+    return [out, Math.min(0, growth)];
+  });
+  return { kind: 'moulded', steps: levelled, cutter: cutter.id };
+}
+
+/** A board's edge as sawn square. */
+export const SQUARE_EDGE: BoardEdge = { kind: 'square', steps: [] };
+
+/**
+ * A board's edge sawn `angleDeg` from square; positive: the face is longer than the back. The board's outline is its back
+ * (out = 0). Throws beyond 80°, further than any saw tilts.
+ */
+export function bevelledEdge(thickness: number, angleDeg: number): BoardEdge {
+  if (!(Math.abs(angleDeg) <= 80)) throw new Error(`a bevel of ${angleDeg}°; at most 80° either way`);
+  if (angleDeg === 0) return SQUARE_EDGE;
+  const growth =
+    angleDeg === 45 ? thickness : angleDeg === -45 ? -thickness : thickness * Math.tan((angleDeg * Math.PI) / 180);
+  return {
+    kind: 'bevel',
+    steps: [
+      [0, 0],
+      [thickness, growth],
+    ],
+    angleDeg,
+  };
+}

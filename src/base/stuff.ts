@@ -1,0 +1,111 @@
+import type { Outline, Place, Vec2, Vec3 } from '../vocabulary/geometry';
+import type { Board, EndPlane, Stick } from '../vocabulary/shape';
+import { type Face, level, onFace, placeOf, UP } from './place';
+import { add2, cross2, dot2, scale, scale2, sub2 } from './vec';
+
+/** A shape and where it lies. */
+export interface Stuff<S = Stick | Board> {
+  readonly shape: S;
+  readonly place: Place;
+}
+
+/** A closed outline of straight lines through the points, turned counter-clockwise if it is not. */
+export function straight(points: readonly Vec2[]): Outline {
+  const twice = points.reduce((sum, p, i) => sum + cross2(p, points[(i + 1) % points.length]), 0);
+  const round = twice >= 0 ? points : [...points].reverse();
+  return { start: round[0], segments: [...round.slice(1), round[0]].map((to) => ({ to })) };
+}
+
+/** A rectangular section: u 0…width, v 0…thickness. */
+export const rectangle = (width: number, thickness: number): Outline =>
+  straight([
+    [0, 0],
+    [width, 0],
+    [width, thickness],
+    [0, thickness],
+  ]);
+
+/** A square cut at `at`. */
+export const squareCut = (at: number): EndPlane => ({ at, perAcross: 0, perOut: 0 });
+
+/**
+ * A stick lying level along a face, section u up and v out of the face. `from` and `to` are along the face at the section's back
+ * (v = 0); the slopes say how much further along each end lies per mm out of the face.
+ */
+export function lying(
+  face: Face,
+  section: Outline,
+  at: {
+    readonly from: number;
+    readonly to: number;
+    readonly fromPerOut?: number;
+    readonly toPerOut?: number;
+    readonly d: number;
+    readonly z: number;
+  },
+): Stuff<Stick> {
+  return {
+    shape: {
+      kind: 'stick',
+      section,
+      start: { at: 0, perAcross: 0, perOut: at.fromPerOut ?? 0 },
+      end: { at: at.to - at.from, perAcross: 0, perOut: at.toPerOut ?? 0 },
+    },
+    place: placeOf(onFace(face, at.from, at.d, at.z), level(face.along), level(face.front)),
+  };
+}
+
+/** A stick standing on a face from height `low` to `high`. Section u runs to the *left* as seen from the front, starting at x; v out. */
+export function standing(
+  face: Face,
+  section: Outline,
+  at: { readonly x: number; readonly d: number; readonly low: number; readonly high: number },
+): Stuff<Stick> {
+  return {
+    shape: { kind: 'stick', section, start: squareCut(0), end: squareCut(at.high - at.low) },
+    place: placeOf(onFace(face, at.x, at.d, at.low), UP, level(face.front)),
+  };
+}
+
+/** The four mitred pieces of a rectangular frame on a face, going round it: bottom, right, top, left. Section u inward, v out. */
+export function mitredFrame(
+  face: Face,
+  section: Outline,
+  at: { readonly from: number; readonly to: number; readonly low: number; readonly high: number; readonly d: number },
+): readonly Stuff<Stick>[] {
+  const along = level(face.along);
+  const piece = (origin: Vec3, direction: Vec3, long: number): Stuff<Stick> => ({
+    shape: {
+      kind: 'stick',
+      section,
+      start: { at: 0, perAcross: 1, perOut: 0 },
+      end: { at: long, perAcross: -1, perOut: 0 },
+    },
+    place: placeOf(origin, direction, level(face.front)),
+  });
+  const width = at.to - at.from;
+  const height = at.high - at.low;
+  return [
+    piece(onFace(face, at.from, at.d, at.low), along, width),
+    piece(onFace(face, at.to, at.d, at.low), UP, height),
+    piece(onFace(face, at.to, at.d, at.high), scale(along, -1), width),
+    piece(onFace(face, at.from, at.d, at.high), scale(UP, -1), height),
+  ];
+}
+
+/** A half of the plane: all points p with (p − at) · towards ≥ 0. */
+export interface HalfPlane {
+  readonly at: Vec2;
+  readonly towards: Vec2;
+}
+
+/** The part of a convex polygon that lies in a half-plane; empty when none does. Keeps the sense of turning. */
+export function keepIn(polygon: readonly Vec2[], { at, towards }: HalfPlane): readonly Vec2[] {
+  const side = polygon.map((p) => dot2(sub2(p, at), towards));
+  return polygon.flatMap((p, i) => {
+    const j = (i + 1) % polygon.length;
+    const cut: Vec2[] =
+      side[i] * side[j] < 0 ? [add2(p, scale2(sub2(polygon[j], p), side[i] / (side[i] - side[j])))] : [];
+    return side[i] >= 0 ? [p, ...cut] : cut;
+  });
+}

@@ -1,0 +1,19 @@
+import type { Finding } from '../vocabulary/finding';
+import type { Job } from '../vocabulary/job';
+
+/** A floor this near to level needs no packing, mm (common practice, no source). */
+const LEVEL_ENOUGH = 2;
+
+/** How much packing the surveyed floor needs: the unit is levelled from the highest point. */
+export function levelFloor({ job }: { readonly job: Job }): readonly Finding[] {
+  const heights = job.survey.levels.map((l) => l.height);
+  if (heights.length < 2) return [];
+  const fall = Math.max(...heights) - Math.min(...heights);
+  if (fall <= LEVEL_ENOUGH) return [];
+  const high = job.survey.levels[heights.indexOf(Math.max(...heights))];
+  return [{
+    severity: 'note', rule: 'floor-out-of-level', subject: { path: '/survey/levels' }, value: fall, limit: LEVEL_ENOUGH,
+    message: `The floor falls ${Math.round(fall * 10) / 10} mm from its highest point, ${Math.round(high.along)} mm along run ${high.run}. Heights are worked from that point.`,
+    source: 'survey', remedy: `Pack the plates up by as much as ${Math.round(fall * 10) / 10} mm at the lowest point.`,
+  }];
+}

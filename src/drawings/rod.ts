@@ -1,0 +1,78 @@
+import type { Design } from '../vocabulary/design';
+import type { Drawing, Stroke } from '../vocabulary/drawing';
+import type { Mark, RodRun } from '../vocabulary/rod';
+import { running } from './dimension';
+import { runOf } from './elevation';
+
+/** What a rod is drawn from. */
+export type Settable = Pick<Design, 'job' | 'rod' | 'framing' | 'marks'>;
+
+const LANES = ['front', 'skin', 'timber', 'behind'] as const satisfies readonly Mark['lane'][];
+
+/** A lane's width on paper at the scale the run will need, mm, and the distance of two lanes: room for running figures between. */
+const BAND_MM = 7;
+const PITCH_MM = 27;
+const NAME_MM = 2.5;
+
+/** The scale at which a run of this length still fits a sheet in reach (1:10 to 4 m, 1:20 to 15 m). */
+const scaleFor = (length: number): number => (length <= 3300 ? 10 : length <= 15000 ? 20 : 50);
+
+/**
+ * The rod of a run as drawn on a setting-out board: a lane each for front, skin and timber (and behind, where something is marked
+ * there), pillars and studs at their width, and running measurements from the datum, the left end of the frame line. Model mm along
+ * x; the lanes' y is only for show.
+ */
+export function rodDrawing(design: Settable, runId: string): Drawing {
+  const run = runOf(design, runId);
+  const scale = scaleFor(run.length);
+  const lanes = LANES.filter((lane) => lane !== 'behind' || marksOf(design, run, lane).length > 0);
+  const strokes = lanes.flatMap((lane, i) => laneStrokes(design, run, lane, -i * PITCH_MM * scale, scale));
+  const xs = [0, run.length, ...(design.marks[run.id] ?? []).map((mark) => mark.x)];
+  return {
+    id: `${run.id}-rod`,
+    title: `${run.name}: rod`,
+    strokes,
+    bounds: {
+      min: [Math.min(...xs), -(lanes.length - 1) * PITCH_MM * scale],
+      max: [Math.max(...xs), BAND_MM * scale],
+    },
+  };
+}
+
+const marksOf = (design: Settable, run: RodRun, lane: Mark['lane']): readonly Mark[] =>
+  (design.marks[run.id] ?? []).filter((mark) => mark.lane === lane);
+
+function laneStrokes(design: Settable, run: RodRun, lane: Mark['lane'], y: number, scale: number): readonly Stroke[] {
+  const top = y + BAND_MM * scale;
+  const marks = marksOf(design, run, lane).map((mark) => mark.x);
+  const solids = solidsOf(design, run, lane);
+  const stops = [...marks, ...(lane === 'front' ? solids.flat() : []), run.length];
+  return [
+    {
+      kind: 'text',
+      at: [0, top + 1.5 * scale],
+      text: lane,
+      heightMm: NAME_MM,
+      anchor: 'start',
+      turned: false,
+    },
+    ...solids.map(([from, to]) => band(from, to, y, top, lane === 'timber' ? 'timber' : 'paper')),
+    ...marks.map((x): Stroke => ({ kind: 'line', points: [[x, y], [x, top]], pen: 'narrow', style: 'continuous' })),
+    band(0, run.length, y, top, 'none'),
+    ...running({ axis: 'horizontal', base: y, units: design.job.units, offsetMm: -3 }, 0, stops),
+  ];
+}
+
+/** What stands in a lane with a width of its own: pillars on the front, studs in the timber. */
+function solidsOf(design: Settable, run: RodRun, lane: Mark['lane']): readonly (readonly [number, number])[] {
+  if (lane === 'front') return run.pillars.map(({ from, to }) => [from, to] as const);
+  if (lane !== 'timber') return [];
+  return (design.framing.find((one) => one.run === run.id)?.studs ?? []).map(({ from, to }) => [from, to] as const);
+}
+
+const band = (from: number, to: number, low: number, high: number, fill: 'paper' | 'timber' | 'none'): Stroke => ({
+  kind: 'polygon',
+  points: [[from, low], [to, low], [to, high], [from, high]],
+  fill,
+  pen: 'wide',
+});

@@ -1,0 +1,40 @@
+import type { DecisionsOf } from '../../vocabulary/field';
+import type { Bench } from '../../vocabulary/room';
+import type { RodRun } from '../../vocabulary/rod';
+import { chooseCuts, type Cut } from './joints';
+import type { fields } from './fields';
+
+export type Decisions = DecisionsOf<typeof fields>;
+
+/** How the skin of one run is divided. `cuts` undefined: it can't be. */
+export interface Laying {
+  readonly from: number;
+  readonly to: number;
+  readonly longest: number;
+  readonly low: number;
+  readonly high: number;
+  readonly tallest: number;
+  readonly cuts: readonly Cut[] | undefined;
+}
+
+/** Sheets lie along the run while the front is no higher than a sheet is wide, else they stand. */
+export function layRun(run: RodRun, { sheet, floorGap, trim }: Decisions, { rod, book }: Pick<Bench, 'rod' | 'book'>): Laying {
+  const stock = book.item('sheet', sheet);
+  const low = floorGap;
+  const high = rod.frameHeight;
+  const lies = high - low <= stock.width - 2 * trim;
+  const longest = (lies ? stock.length : stock.width) - 2 * trim;
+  const tallest = (lies ? stock.width : stock.length) - 2 * trim;
+  const grown = Math.max(0, run.left.grows * stock.thickness) + Math.max(0, run.right.grows * stock.thickness);
+  return { from: 0, to: run.length, longest, tallest, low, high, cuts: chooseCuts(0, run.length, longest - grown, places(run, rod.timber)) };
+}
+
+/** Behind the middle of a pillar that stands clear of the ends, or on a line of the frame's module. */
+function places(run: RodRun, timber: { readonly centres: number; readonly face: number; readonly datum: string }): readonly Cut[] {
+  const inner: Cut[] = run.pillars.filter((p) => p.where === 'between').map((p) => ({ x: p.centre, behindPillar: true }));
+  const { frameAt: from } = run.left;
+  const { frameAt: to } = run.right;
+  const clear = (x: number): boolean => x - from > timber.face && to - x > timber.face && inner.every((c) => Math.abs(c.x - x) >= timber.face);
+  const lines = Array.from({ length: Math.floor((to - from) / timber.centres) }, (_, k) => (timber.datum === 'left' ? from + (k + 1) * timber.centres : to - (k + 1) * timber.centres));
+  return [...inner, ...lines.filter(clear).map((x) => ({ x, behindPillar: false }))];
+}

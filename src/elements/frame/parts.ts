@@ -1,0 +1,51 @@
+import { lying, rectangle, standing, straight, type Stuff } from '../../base/stuff';
+import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
+import type { Finding } from '../../vocabulary/finding';
+import type { PartDraft } from '../../vocabulary/part';
+import type { Bench, Made } from '../../vocabulary/room';
+import type { Rod, RodRun } from '../../vocabulary/rod';
+
+/** Plates through, studs between the plates, noggins between the studs: butt joints. */
+export function parts(_: unknown, { rod, framing, book }: Bench): Made {
+  const made = framing.map((run) => ofRun(rod, rod.runs.find((r) => r.id === run.run) as RodRun, run));
+  const widest = book.item('timber', rod.timber.stock);
+  return { drafts: made.flat(), findings: framing.flatMap((run) => tooBig(run, widest.width, widest.thickness)) };
+}
+
+function ofRun(rod: Rod, run: RodRun, { from, to, studs, noggins, fillets }: RunFraming): readonly PartDraft[] {
+  const { face, depth, stock } = rod.timber;
+  const section = rectangle(face, depth);
+  const high = rod.frameHeight - face;
+  const draft = (code: string, name: string, where: string, stuff: Stuff): PartDraft => ({
+    kind: 'frame', code, name, where, run: run.id, material: stock, finish: 'bare', from: 'framed', edges: [], grooves: [], ...stuff,
+  });
+  return [
+    draft('PL', 'plate', 'bottom', lying(run, section, { from, to, d: -depth, z: 0 })),
+    draft('PL', 'plate', 'top', lying(run, section, { from, to, d: -depth, z: high })),
+    ...studs.map((s) => draft('ST', 'stud', s.reasons.join(', '), standing(run, section, { x: s.to, d: -depth, low: face, high }))),
+    ...noggins.map((n) => draft('NG', 'noggin', n.reasons.join(', '), lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low }))),
+    ...fillets.map((f) => draft('FI', 'corner fillet', 'corner', fillet(run, f, rod.frameHeight))),
+  ];
+}
+
+/** The fillet stands the whole height; its section is the wedge itself, u to the left along the run, v outward. */
+function fillet(run: RodRun, { points }: CornerFillet, height: number): Stuff {
+  return standing(run, straight(points.map(([x, d]) => [-x, d] as const)), { x: 0, d: 0, low: 0, high: height });
+}
+
+/** A fillet that can't be ripped from one piece of the frame timber is glued up: the joiner should know. */
+function tooBig({ run, fillets }: RunFraming, width: number, thickness: number): readonly Finding[] {
+  return fillets.flatMap(({ points }): Finding[] => {
+    const sides = points.map((p, i) => Math.hypot(points[(i + 1) % 3][0] - p[0], points[(i + 1) % 3][1] - p[1]));
+    const [a, b] = points;
+    const twice = Math.abs((b[0] - a[0]) * (points[2][1] - a[1]) - (points[2][0] - a[0]) * (b[1] - a[1]));
+    const longest = Math.max(...sides);
+    const across = twice / longest;
+    if (across <= thickness && longest <= width) return [];
+    return [{
+      severity: 'note', rule: 'fillet-glued-up', subject: { run }, value: Math.max(across, longest), limit: width,
+      message: `The corner fillet of run ${run} is ${Math.round(longest * 10) / 10} × ${Math.round(across * 10) / 10} mm in section; the frame timber is ${width} × ${thickness} mm.`,
+      source: 'geometry of the corner', remedy: 'Glue it up from two pieces, or rip it from larger stuff.',
+    }];
+  });
+}

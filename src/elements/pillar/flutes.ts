@@ -1,0 +1,55 @@
+import type { Segment, Vec2 } from '../../vocabulary/geometry';
+import type { GrooveWork } from '../../vocabulary/part';
+
+/** Flutes as one cutter makes them. */
+export interface Fluting {
+  readonly count: number;
+  readonly width: number;
+  readonly spacing: number;
+  readonly depth: number;
+}
+
+/** Something to fix to must be left behind a flute (common practice, no source). */
+const LEAST_WEB = 3;
+
+/**
+ * Width of each of n flutes on a face: f = (W − 2·margin − (n − 1)·spacing)/n. All mm.
+ * Returns a reason instead when the flutes can't be run.
+ */
+export function fluteWidth(face: number, thickness: number, count: number, margin: number, spacing: number, depth: number): number | string {
+  const width = (face - 2 * margin - (count - 1) * spacing) / count;
+  if (width <= 0) return `${count} flutes with margins of ${margin} and fillets of ${spacing} leave ${Math.round(width * 10) / 10} mm for each on a face of ${Math.round(face)} mm`;
+  if (depth > width / 2) return `flutes ${Math.round(width * 100) / 100} mm wide can't be ${depth} mm deep: at most half their width`;
+  if (thickness - depth < LEAST_WEB) return `flutes ${depth} mm deep leave less than ${LEAST_WEB} mm of a board ${thickness} mm thick`;
+  return width;
+}
+
+/** The same flutes on another face, as many (odd) as leave at least the margin on both sides, centred. */
+export function fewer(face: number, margin: number, fluting: Fluting): Fluting | undefined {
+  for (let count = fluting.count; count > 0; count -= 2) {
+    if (setWidth({ ...fluting, count }) + 2 * margin <= face + 1e-9) return { ...fluting, count };
+  }
+  return undefined;
+}
+
+const setWidth = ({ count, width, spacing }: Fluting): number => count * width + (count - 1) * spacing;
+
+/** Each flute on a visible face, centred on it, measured from the face's left edge. */
+export function grooves(face: number, fluting: Fluting): readonly GrooveWork[] {
+  const first = (face - setWidth(fluting)) / 2 + fluting.width / 2;
+  return Array.from({ length: fluting.count }, (_, i) => ({ centre: first + i * (fluting.width + fluting.spacing), width: fluting.width, depth: fluting.depth }));
+}
+
+/**
+ * The face of a fluted board as the last leg of its outline, going to the right as seen from the front: flutes are hollows of the
+ * radius r = (w²/4 + d²)/(2d) that has the flute's width and depth.
+ * @param left u of the face's left edge (u runs to the left), @param v of the face.
+ */
+export function flutedFace(left: number, v: number, cut: readonly GrooveWork[]): readonly Segment[] {
+  return cut.flatMap(({ centre, width, depth }): Segment[] => {
+    const radius = (width * width) / (8 * depth) + depth / 2;
+    const near: Vec2 = [left - centre + width / 2, v];
+    const far: Vec2 = [left - centre - width / 2, v];
+    return [{ to: near }, { to: far, radius: -radius }];
+  });
+}

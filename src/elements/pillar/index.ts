@@ -1,0 +1,39 @@
+import { alongFace } from '../../base/place';
+import type { Backing } from '../../vocabulary/backing';
+import type { Room } from '../../vocabulary/room';
+import type { PillarMark, RodRun } from '../../vocabulary/rod';
+import { fields } from './fields';
+import { parts } from './parts';
+
+/** Pillar boards on the cladding, plain or fluted. They divide the front into bays. */
+export const pillar: Room<typeof fields> = {
+  kind: 'pillar',
+  label: 'Pillars',
+  group: 'front',
+  layer: 'pillar',
+  fields,
+  demands: ({ sheet, width, cornerWidth, rhythm, pitch, bays }, book) => ({
+    layer: { name: 'pillar', on: 'cladding', thickness: book.item('sheet', sheet).thickness },
+    pillars: { width, cornerWidth, rhythm: rhythm === 'pitch' ? { by: 'pitch', pitch } : { by: 'count', count: bays } },
+  }),
+  backing: (_, { rod }) => rod.runs.flatMap((run) => run.pillars.flatMap((p) => behind(run, p, rod.timber.face))),
+  parts,
+  marks: (run, made) =>
+    made.map((p) => {
+      const right = alongFace(run, p.place.origin);
+      const pillar = run.pillars.find((q) => Math.abs(q.to - right) < 1e-6);
+      return { id: p.mark, x: pillar?.centre ?? right, lane: 'front', reason: `${p.name}, centre`, part: p.mark };
+    }),
+};
+
+/** A board that reaches further than this many faces past the stud at the end of the frame gets a stud of its own there (common practice, no source). */
+const REACH_FACES = 2;
+
+/** A stud behind the middle of a pillar between; an end pillar has the frame's end stud, and one near its inner edge if it is wide. */
+function behind(run: RodRun, pillar: PillarMark, face: number): readonly Backing[] {
+  const stud = (x: number): Backing => ({ kind: 'stud', run: run.id, x, centred: false, reason: 'pillar' });
+  if (pillar.where === 'between') return [stud(pillar.centre)];
+  const past = pillar.where === 'left' ? pillar.to - (run.left.frameAt + face) : run.right.frameAt - face - pillar.from;
+  if (past <= REACH_FACES * face) return [];
+  return [stud(pillar.where === 'left' ? pillar.to - face / 2 : pillar.from + face / 2)];
+}

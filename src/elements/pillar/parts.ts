@@ -1,0 +1,65 @@
+import { standing } from '../../base/stuff';
+import type { DecisionsOf } from '../../vocabulary/field';
+import type { Finding } from '../../vocabulary/finding';
+import type { Outline } from '../../vocabulary/geometry';
+import type { EdgeWork, GrooveWork, PartDraft } from '../../vocabulary/part';
+import type { Bench, Made } from '../../vocabulary/room';
+import type { Layer, PillarMark, RodRun } from '../../vocabulary/rod';
+import type { fields } from './fields';
+import { fewer, fluteWidth, flutedFace, type Fluting, grooves } from './flutes';
+
+type Decisions = DecisionsOf<typeof fields>;
+
+/** Boards from plinth block to top; at a corner two of them, mitred along their length. */
+export function parts(decisions: Decisions, { rod, book }: Bench): Made {
+  const layer = rod.layers.pillar;
+  const low = rod.heights.plinth ?? 0;
+  const path = '/unit/elements/pillar';
+  if (low >= rod.frameHeight) {
+    return { drafts: [], findings: [stop(`${path}`, 'pillar-no-height', `Pillars have no height: the blocks reach ${low} mm and the top begins at ${rod.frameHeight} mm.`, 'Lower the plinth blocks or raise the unit.', low, rod.frameHeight)] };
+  }
+  const { width, flutes, fluteMargin, fluteSpacing, fluteDepth, sheet } = decisions;
+  const found = flutes > 0 ? fluteWidth(width, book.item('sheet', sheet).thickness, flutes, fluteMargin, fluteSpacing, fluteDepth) : 'none';
+  const fluting = typeof found === 'number' ? { count: flutes, width: found, spacing: fluteSpacing, depth: fluteDepth } : undefined;
+  const findings = flutes > 0 && typeof found === 'string' ? [stop(`${path}/flutes`, 'flutes-do-not-fit', `Flutes can't be run: ${found}.`, 'Fewer or shallower flutes, or less margin. The pillars are drawn plain.')] : [];
+  const drafts = rod.runs.flatMap((run) => run.pillars.map((pillar) => board(run, pillar, layer, { low, high: rod.frameHeight, sheet, fluting, margin: fluteMargin })));
+  return { drafts, findings };
+}
+
+interface Make {
+  readonly low: number;
+  readonly high: number;
+  readonly sheet: string;
+  readonly fluting: Fluting | undefined;
+  readonly margin: number;
+}
+
+function board(run: RodRun, pillar: PillarMark, layer: Layer, { low, high, sheet, fluting, margin }: Make): PartDraft {
+  const grows = pillar.mitred ? (pillar.where === 'left' ? run.left : run.right) : undefined;
+  // How much further the face reaches than the back at the mitred edge (negative at an inside corner).
+  const more = (grows?.grows ?? 0) * (layer.outer - layer.inner);
+  const leftMore = pillar.where === 'left' ? more : 0;
+  const rightMore = pillar.where === 'right' ? more : 0;
+  const face = pillar.to - pillar.from;
+  const cut = fluting ? fewer(face, pillar.mitred ? Math.min(margin, face / 4) : margin, fluting) : undefined;
+  const flutes = cut ? grooves(face, cut) : [];
+  return {
+    kind: 'pillar', code: 'PI', name: grows ? 'corner pillar board' : 'pillar board', run: run.id, material: sheet, finish: 'paint', from: 'finished',
+    where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
+    edges: grows && grows.grows !== 0 ? [bevelled(pillar.where, grows.deflectionDeg)] : [],
+    grooves: flutes,
+    ...standing(run, section(face, layer.outer - layer.inner, leftMore, rightMore, flutes), { x: pillar.to, d: layer.inner, low, high }),
+  };
+}
+
+/** u from the right edge of the visible face to the left, v out of the board. */
+function section(face: number, thickness: number, leftMore: number, rightMore: number, cut: readonly GrooveWork[]): Outline {
+  return {
+    start: [rightMore, 0],
+    segments: [{ to: [face - leftMore, 0] }, { to: [face, thickness] }, ...flutedFace(face, thickness, cut), { to: [0, thickness] }, { to: [rightMore, 0] }],
+  };
+}
+
+const bevelled = (side: string, deflectionDeg: number): EdgeWork => ({ edge: `${side} long edge`, work: 'bevelled', angleDeg: Math.abs(deflectionDeg) / 2 });
+
+const stop = (path: string, rule: string, message: string, remedy: string, value?: number, limit?: number): Finding => ({ severity: 'stop', rule, subject: { path }, message, remedy, value, limit, source: 'geometry of the board' });

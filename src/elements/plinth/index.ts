@@ -1,0 +1,65 @@
+import { reachOf } from '../../base/edge-path';
+import { alongFace } from '../../base/place';
+import { mouldedStrip } from '../../base/profiles';
+import { lying } from '../../base/stuff';
+import type { Cutter } from '../../vocabulary/book';
+import type { DecisionsOf } from '../../vocabulary/field';
+import type { Finding } from '../../vocabulary/finding';
+import type { Outline } from '../../vocabulary/geometry';
+import type { EdgeWork, PartDraft } from '../../vocabulary/part';
+import type { Bench, Made, Room } from '../../vocabulary/room';
+import type { Layer, PillarMark, RodRun } from '../../vocabulary/rod';
+import { fields } from './fields';
+
+type Decisions = DecisionsOf<typeof fields>;
+
+/** Plinth blocks: moulded as a strip, then cut to length, mitred at corners. */
+export const plinth: Room<typeof fields> = {
+  kind: 'plinth',
+  label: 'Plinth blocks',
+  group: 'front',
+  layer: 'plinth',
+  fields,
+  demands: ({ sheet, height, overhang }, book) => ({
+    layer: { name: 'plinth', on: 'cladding', thickness: book.item('sheet', sheet).thickness },
+    heights: { plinth: height },
+    footOverhang: overhang,
+  }),
+  backing: () => [],
+  parts,
+  marks: (run, made) => made.map((p) => ({ id: p.mark, x: alongFace(run, p.place.origin), lane: 'front', reason: 'plinth block, left edge', part: p.mark })),
+};
+
+function parts({ sheet, height, cutter }: Decisions, { rod, book }: Bench): Made {
+  const layer = rod.layers.plinth;
+  const thickness = layer.outer - layer.inner;
+  const mould = cutter ? book.cutter(cutter) : undefined;
+  const fault = mould ? tooBig(mould, height, thickness) : undefined;
+  const run = fault ? undefined : mould;
+  const section = mouldedStrip(height, thickness, run);
+  const edges: readonly EdgeWork[] = run ? [{ edge: 'front upper arris', work: 'moulded', cutter: run.name }] : [];
+  return { drafts: rod.runs.flatMap((r) => r.pillars.map((p) => block(r, p, layer, section, sheet, edges))), findings: fault ? [fault] : [] };
+}
+
+function tooBig(cutter: Cutter, height: number, thickness: number): Finding | undefined {
+  const reach = reachOf(cutter);
+  if (reach.height <= height && reach.depth <= thickness) return undefined;
+  return {
+    severity: 'stop', rule: 'cutter-does-not-fit', subject: { path: '/unit/elements/plinth/cutter' }, value: Math.max(reach.height, reach.depth), limit: Math.min(height, thickness),
+    message: `The moulded edge takes ${reach.height} mm of the face and ${reach.depth} mm of the edge; the plinth blocks are ${height} × ${thickness} mm.`,
+    source: 'geometry of the cutter', remedy: 'Choose a smaller cutter or a bigger block. The blocks are drawn square.',
+  };
+}
+
+function block(run: RodRun, pillar: PillarMark, layer: Layer, section: Outline, material: string, edges: readonly EdgeWork[]): PartDraft {
+  // At a corner the block runs to the mitre of its own layer, not of the pillar's.
+  const left = pillar.where === 'left' && pillar.mitred;
+  const right = pillar.where === 'right' && pillar.mitred;
+  const from = left ? -layer.inner * run.left.grows : pillar.footFrom;
+  const to = right ? run.length + layer.inner * run.right.grows : pillar.footTo;
+  return {
+    kind: 'plinth', code: 'BK', name: left || right ? 'corner plinth block' : 'plinth block', run: run.id, material, finish: 'paint', from: 'finished', edges, grooves: [],
+    where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
+    ...lying(run, section, { from, to, d: layer.inner, z: 0, fromPerOut: left ? -run.left.grows : 0, toPerOut: right ? run.right.grows : 0 }),
+  };
+}

@@ -1,0 +1,50 @@
+import { boundsOf } from '../../base/outline';
+import { alongFace } from '../../base/place';
+import { lying } from '../../base/stuff';
+import type { Backing } from '../../vocabulary/backing';
+import type { DecisionsOf } from '../../vocabulary/field';
+import type { Finding } from '../../vocabulary/finding';
+import type { PartDraft } from '../../vocabulary/part';
+import type { Bench, Made, Room } from '../../vocabulary/room';
+import { fields } from './fields';
+
+/** Fixings go this far below the upper edge, clear of the moulding of a usual skirting (common practice, no source). */
+const FIXING_BELOW_EDGE = 30;
+
+/** Ready-moulded skirting between the plinth blocks. */
+export const skirting: Room<typeof fields> = {
+  kind: 'skirting',
+  label: 'Skirting',
+  group: 'front',
+  layer: 'skirting',
+  fields,
+  demands({ moulding }, book) {
+    const { max } = boundsOf(book.item('moulding', moulding).section);
+    return { layer: { name: 'skirting', on: 'cladding', thickness: max[1] }, heights: { skirting: max[0] } };
+  },
+  backing: (_, { rod }) =>
+    rod.runs.flatMap((run) =>
+      run.bays.map((bay): Backing => ({ kind: 'noggin', run: run.id, z: rod.heights.skirting - FIXING_BELOW_EDGE, from: bay.footFrom, to: bay.footTo, reason: 'skirting' })),
+    ),
+  parts,
+  marks: (run, made) => made.map((p) => ({ id: p.mark, x: alongFace(run, p.place.origin), lane: 'front', reason: 'skirting, left end', part: p.mark })),
+};
+
+function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): Made {
+  const { section } = book.item('moulding', moulding);
+  const { inner, outer } = rod.layers.skirting;
+  const drafts: PartDraft[] = [];
+  const findings: Finding[] = [];
+  for (const run of rod.runs)
+    for (const bay of run.bays) {
+      const clear = bay.footTo - bay.footFrom;
+      if (clear > 0)
+        drafts.push({ kind: 'skirting', code: 'SK', name: 'skirting', run: run.id, material: moulding, finish: 'paint', from: 'finished', edges: [], grooves: [], where: `bay ${bay.index + 1}`, ...lying(run, section, { from: bay.footFrom, to: bay.footTo, d: inner, z: 0 }) });
+      else
+        findings.push({ severity: 'stop', rule: 'blocks-overlap', subject: { run: run.id, path: '/unit/elements/plinth/overhang' }, value: clear, limit: 0, message: `The plinth blocks of bay ${bay.index + 1} in run ${run.id} overlap by ${Math.round(-clear * 10) / 10} mm; there is no room for skirting.`, source: 'geometry of the setting-out', remedy: 'Narrower blocks, or fewer bays.' });
+    }
+  const proud = outer - (rod.layers.plinth?.outer ?? outer);
+  if (proud > 0)
+    findings.push({ severity: 'warn', rule: 'skirting-proud', subject: { path: '/unit/elements/skirting/moulding' }, value: outer - inner, limit: outer - inner - proud, message: `The skirting stands ${Math.round(proud * 10) / 10} mm proud of the plinth blocks: its ends will show.`, source: 'common practice, no source', remedy: 'Choose thicker blocks or thinner skirting.' });
+  return { drafts, findings };
+}

@@ -1,0 +1,50 @@
+import { onFace } from '../../base/place';
+import { type HalfPlane, keepIn } from '../../base/stuff';
+import { add2, dot2, scale2, sub2 } from '../../base/vec';
+import type { Vec2, Vec3 } from '../../vocabulary/geometry';
+import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
+
+export type CornerJoint = 'mitred' | 'butted';
+
+/** Longer than any top: a strip to be cut at its ends. */
+const FAR = 1e6;
+
+/** Below this turn a butted corner would end in slivers, so it is mitred (degrees; common practice, no source). */
+const LEAST_BUTTED_DEG = 45;
+
+/**
+ * The top over one run, seen from above: x along the run from its left frame-line end, y *back* from the front edge.
+ * Counter-clockwise; empty when the corners leave nothing of it.
+ */
+export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly Vec2[] {
+  const { overhang } = rod.top;
+  const strip: readonly Vec2[] = [point(run, -FAR, overhang), point(run, FAR, overhang), point(run, FAR, overhang - rod.depth), point(run, -FAR, overhang - rod.depth)];
+  const cut = (['left', 'right'] as const).reduce((polygon, side) => keepIn(polygon, endOf(rod, run, side, joint)), strip);
+  return cut.map((p) => {
+    const from = sub2(p, run.origin);
+    return [dot2(from, run.along), overhang - dot2(from, run.front)];
+  });
+}
+
+export const isButted = (end: RunEnd, joint: CornerJoint): boolean => joint === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG;
+
+/** The half-plane that keeps a run's top on its own side of an end. Plan coordinates. */
+function endOf(rod: Rod, run: RodRun, side: 'left' | 'right', joint: CornerJoint): HalfPlane {
+  const end = run[side];
+  const inward = scale2(run.along, side === 'left' ? 1 : -1);
+  const vertex = side === 'left' ? 0 : run.length;
+  if (end.kind !== 'corner' || end.toReturn) return { at: point(run, vertex + (side === 'left' ? -end.topBeyond : end.topBeyond), 0), towards: inward };
+  const other = rod.runs.find((r) => r.id === end.neighbour) as RodRun;
+  if (!isButted(end, joint)) return { at: point(run, vertex, 0), towards: scale2(add2(run.along, other.along), side === 'left' ? 1 : -1) };
+  const outside = end.deflectionDeg > 0;
+  const front = rod.top.overhang;
+  const back = front - rod.depth;
+  // Through: as far as the neighbour's far edge. Butting: up to the through length's near edge.
+  const edge = outside === end.through ? front : back;
+  return { at: point(other, 0, edge), towards: outside ? scale2(other.front, -1) : other.front };
+}
+
+const point = (run: RodRun, x: number, d: number): Vec2 => {
+  const p: Vec3 = onFace(run, x, d, 0);
+  return [p[0], p[1]];
+};

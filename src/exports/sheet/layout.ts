@@ -1,0 +1,53 @@
+import type { Drawing, Stroke } from '../../vocabulary/drawing';
+import type { Vec2 } from '../../vocabulary/geometry';
+import { type Dimension, drawDimensions } from './dimensions';
+import type { Box, Ink, Lettering } from './ink';
+import { around, boxOf, textWidth } from './lettering';
+
+/** A drawing at a scale: what to ink, in order, and the box it fills. Paper mm; the model's origin stays the origin. */
+export interface Layout {
+  readonly ink: readonly Ink[];
+  /** The dimensions' figures, which are in `ink` too. */
+  readonly figures: readonly Lettering[];
+  readonly box: Box;
+}
+
+/** Lays a drawing out at a scale: `scale` is the number that the model is divided by (20 for 1:20). */
+export function layOut(drawing: Drawing, scale: number): Layout {
+  const toPaper = ([x, y]: Vec2): Vec2 => [x / scale, y / scale];
+  const things = drawing.strokes.flatMap((stroke) => inkOf(stroke, scale, toPaper));
+  const { ink: lines, figures } = drawDimensions(drawing.strokes.filter(isDimension), scale);
+  const ink = [...things, ...lines, ...figures];
+  const bounds = [toPaper(drawing.bounds.min), toPaper(drawing.bounds.max)];
+  return { ink, figures, box: around([...bounds, ...ink.flatMap(extentOf)])! };
+}
+
+const isDimension = (stroke: Stroke): stroke is Dimension => stroke.kind === 'dimension';
+
+function inkOf(stroke: Stroke, scale: number, toPaper: (p: Vec2) => Vec2): readonly Ink[] {
+  switch (stroke.kind) {
+    case 'polygon':
+      return [{ ...stroke, kind: 'path', points: stroke.points.map(toPaper), closed: true, style: 'continuous' }];
+    case 'line':
+      return [{ ...stroke, kind: 'path', points: stroke.points.map(toPaper), closed: false, fill: 'none' }];
+    case 'text': {
+      const { at, text, heightMm: height, anchor, turned, room } = stroke;
+      if (room && (textWidth(text, height) > room[0] / scale || height > room[1] / scale)) return [];
+      const [x, y] = toPaper(at);
+      const low = room ? height / 2 : 0;
+      return [{ kind: 'text', at: turned ? [x + low, y] : [x, y - low], text, height, anchor, turned }];
+    }
+    case 'dimension':
+      return [];
+  }
+}
+
+function extentOf(ink: Ink): readonly Vec2[] {
+  if (ink.kind === 'path') return ink.points;
+  if (ink.kind === 'circle') {
+    const [x, y] = ink.at;
+    return [[x - ink.radius, y - ink.radius], [x + ink.radius, y + ink.radius]];
+  }
+  const box = boxOf(ink);
+  return [box.min, box.max];
+}

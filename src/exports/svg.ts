@@ -1,0 +1,75 @@
+import type { Drawing } from '../vocabulary/drawing';
+import type { Vec2 } from '../vocabulary/geometry';
+import type { Box, Ink } from './sheet/ink';
+import { type Layout, layOut } from './sheet/layout';
+import { drawingSpace, type Fit, fits } from './sheet/sheets';
+import { BLOCK_HEIGHT, type SheetInfo, titleBlock } from './sheet/title-block';
+import { escapeXml, svgOf } from './sheet/write';
+
+export type { SheetInfo } from './sheet/title-block';
+
+/** Between the drawing and the frame or the title block, mm of paper. */
+const MARGIN = 5;
+
+/**
+ * A drawing on a sheet, as SVG in millimetres of paper: the sheet (A4 to A1, landscape) and the scale (ISO 5455) are the first at
+ * which it fits, frame and title block round it. A drawing too long for the largest sheet at 1:100 throws, with its size: no
+ * job that passes the schema is so long.
+ */
+export function sheetSvg(drawing: Drawing, info: SheetInfo): string {
+  const { sheet, scale, layout } = choose(drawing);
+  const space = drawingSpace(sheet);
+  const room = above(space);
+  const shift: Vec2 = [
+    (room.min[0] + room.max[0] - layout.box.min[0] - layout.box.max[0]) / 2,
+    (room.min[1] + room.max[1] - layout.box.min[1] - layout.box.max[1]) / 2,
+  ];
+  const onSheet = ([x, y]: Vec2): Vec2 => [x, sheet.height - y];
+  const placed = ([x, y]: Vec2): Vec2 => onSheet([x + shift[0], y + shift[1]]);
+  const [x0, y0] = space.min;
+  const [x1, y1] = space.max;
+  const frame: Ink = {
+    kind: 'path',
+    points: [[x0, y0], [x1, y0], [x1, y1], [x0, y1]],
+    closed: true,
+    fill: 'none',
+    pen: 'extra-wide',
+    style: 'continuous',
+  };
+  const furniture = [frame, ...titleBlock(drawing, info, { scale, sheet: sheet.name }, [x1, y0])];
+  const title = escapeXml(`${info.job}: ${drawing.title}`);
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${sheet.width}mm" height="${sheet.height}mm" viewBox="0 0 ${sheet.width} ${sheet.height}" font-family="Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif" fill="#111">`,
+    `<title>${title}</title>`,
+    `<rect width="${sheet.width}" height="${sheet.height}" fill="#fff"/>`,
+    '<g stroke-linejoin="round" stroke-linecap="round">',
+    ...layout.ink.map((ink) => svgOf(ink, placed)),
+    '</g>',
+    '<g>',
+    ...furniture.map((ink) => svgOf(ink, onSheet)),
+    '</g>',
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+/** The first sheet and scale that hold the drawing with its dimensions. */
+function choose(drawing: Drawing): Fit & { readonly layout: Layout } {
+  const { min, max } = drawing.bounds;
+  const layouts = new Map<number, Layout>();
+  for (const fit of fits(Math.max(max[0] - min[0], max[1] - min[1]))) {
+    const layout = layouts.get(fit.scale) ?? layOut(drawing, fit.scale);
+    layouts.set(fit.scale, layout);
+    const room = above(drawingSpace(fit.sheet));
+    const goes = [0, 1].every((i) => layout.box.max[i]! - layout.box.min[i]! <= room.max[i]! - room.min[i]!);
+    if (goes) return { ...fit, layout };
+  }
+  throw new RangeError(`drawing '${drawing.id}' of ${max[0] - min[0]} × ${max[1] - min[1]} mm: more than an A1 sheet holds at 1:100`);
+}
+
+/** The room above the title block. */
+const above = ({ min, max }: Box): Box => ({
+  min: [min[0] + MARGIN, min[1] + BLOCK_HEIGHT + MARGIN],
+  max: [max[0] - MARGIN, max[1] - MARGIN],
+});

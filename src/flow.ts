@@ -1,0 +1,77 @@
+import { checkAll } from './checks/index';
+import { elevationOf } from './drawings/elevation';
+import { rodDrawing as drawRod } from './drawings/rod';
+import { rooms } from './elements/index';
+import { bookOf } from './job/book';
+import { makeReader } from './job/read';
+import { newJob as startJob } from './job/start';
+import { makeParts } from './parts/make';
+import { totalsOf } from './parts/totals';
+import { frameUp } from './setting-out/framing';
+import { setOut } from './setting-out/rod';
+import type { Design } from './vocabulary/design';
+import type { Drawing } from './vocabulary/drawing';
+import type { Decision } from './vocabulary/field';
+import type { Finding } from './vocabulary/finding';
+import type { Job } from './vocabulary/job';
+import type { Part } from './vocabulary/part';
+import type { Result } from './vocabulary/result';
+import type { Mark } from './vocabulary/rod';
+
+export { writeJob } from './job/write';
+export { rooms };
+
+/** Reads a job file. Never throws: what is wrong comes back as issues at their paths. */
+export const readJob: (text: string) => Result<Job> = makeReader(rooms);
+
+/** A job to start from, with the default stock book. */
+export const newJob = (name: string): Job => startJob(name, rooms);
+
+const memo = new WeakMap<Job, Design>();
+
+/**
+ * Everything worked out from a job, in one direction: job → rod → backing → framing → parts → findings and totals.
+ * Always returns something drawable for a job that passed the schema; what can't be built is a finding. Memoised by reference.
+ */
+export function design(job: Job): Design {
+  const known = memo.get(job);
+  if (known) return known;
+  const made = workOut(job);
+  memo.set(job, made);
+  return made;
+}
+
+function workOut(job: Job): Design {
+  const book = bookOf(job);
+  const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
+  const rod = setOut(job, rooms.map((room) => room.demands(decided(room.kind), book)));
+  const backing = rooms.flatMap((room) => room.backing(decided(room.kind), { rod, book }));
+  const { framing, findings: framed } = frameUp(rod, backing);
+  const bench = { rod, framing, book };
+  const made = rooms.map((room) => room.parts(decided(room.kind), bench));
+  const parts = makeParts(made.flatMap((m) => m.drafts), (material) => book.any(material).densityKgM3, job.tools.roundingStep);
+  const findings = worstFirst([...rod.findings, ...framed, ...made.flatMap((m) => m.findings), ...checkAll({ job, rod, parts })]);
+  return { job, rod, framing, parts, marks: marksOf(rod.runs, parts), findings, totals: totalsOf(parts, book.any) };
+}
+
+/** Each run's marks from every room, from its own parts there, in order along the run. */
+function marksOf(runs: Design['rod']['runs'], parts: readonly Part[]): Readonly<Record<string, readonly Mark[]>> {
+  const by = new Map<string, Part[]>();
+  for (const part of parts) {
+    const key = `${part.run} ${part.kind}`;
+    const list = by.get(key);
+    if (list) list.push(part);
+    else by.set(key, [part]);
+  }
+  const marks = runs.map((run) => rooms.flatMap((room) => room.marks(run, by.get(`${run.id} ${room.kind}`) ?? [])).sort((a, b) => a.x - b.x));
+  return Object.fromEntries(runs.map((run, i) => [run.id, marks[i]]));
+}
+
+const RANK = { stop: 0, warn: 1, note: 2 } as const;
+const worstFirst = (findings: readonly Finding[]): readonly Finding[] => [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+
+/** The elevation of one run: as finished from the front, or its frame alone. Throws when the unit has no such run. */
+export const elevation = (made: Design, run: string, kind: 'front' | 'framing'): Drawing => elevationOf(made, run, kind);
+
+/** The rod of one run as a drawing. Throws when the unit has no such run. */
+export const rodDrawing = (made: Design, run: string): Drawing => drawRod(made, run);

@@ -1,0 +1,105 @@
+import { z } from 'zod';
+import type { Job, Plan, Survey } from '../vocabulary/job';
+import type { Room } from '../vocabulary/room';
+import { endFields, jobFields, MOST, rhythmFields, runFields, surveyFields, unitFields } from './fields';
+import { decisionOf, group, listOf, numberOf, says, text, toldApartBy, valueOf } from './leaf';
+import { stockBook, tools } from './schema-stock';
+import { anyOf } from './words';
+
+/** What the job file needs to know of a room. */
+export type RoomWords = Pick<Room, 'kind' | 'label' | 'fields'>;
+
+/** The word that tells a job file from other JSON. */
+export const FORMAT = 'counterwright-job';
+/** The version of the file that this program writes. */
+export const VERSION = 1;
+
+const rhythm = z.discriminatedUnion(
+  'by',
+  [
+    group({ by: z.literal('count'), count: numberOf(rhythmFields.count) }),
+    group({ by: z.literal('pitch'), pitch: numberOf(rhythmFields.pitch) }),
+    group({ by: z.literal('marks'), marks: listOf(numberOf(rhythmFields.mark), 2, MOST.marks, 'pillar centres') }),
+  ],
+  toldApartBy('by', ['count', 'pitch', 'marks']),
+);
+
+const wallName = text('Wall', 80, 1);
+
+const end = z.discriminatedUnion(
+  'kind',
+  [
+    group({ kind: z.literal('wall'), wall: wallName.optional() }),
+    group({ kind: z.literal('free') }),
+    group({ kind: z.literal('return'), length: numberOf(endFields.length) }),
+  ],
+  toldApartBy('kind', ['wall', 'free', 'return']),
+);
+
+function plan(layers: readonly string[]): z.ZodType<Plan> {
+  const run = group({
+    length: numberOf(runFields.length),
+    over: z.enum(layers, says(`a layer: ${anyOf(layers.map((layer) => `"${layer}"`))}`)).meta({
+      title: 'Taken over',
+      description: 'The layer to which the length was taken.',
+    }),
+    deflectionDeg: numberOf(runFields.deflectionDeg),
+    through: valueOf(runFields.through) as z.ZodType<'this' | 'next'>,
+    rhythm: rhythm.optional(),
+  });
+  return group({ runs: listOf(run, 1, MOST.runs, 'runs'), leftEnd: end, rightEnd: end });
+}
+
+const survey: z.ZodType<Survey> = group({
+  walls: listOf(
+    group({ name: wallName, directionDeg: numberOf(surveyFields.directionDeg), leanDeg: numberOf(surveyFields.leanDeg) }),
+    0,
+    MOST.walls,
+    'walls',
+  ),
+  levels: listOf(
+    group({
+      run: z.int(says('a run’s number, 1 for the first')).min(1, says('a run’s number, 1 for the first')),
+      along: numberOf(surveyFields.along),
+      height: numberOf(surveyFields.height),
+    }),
+    0,
+    MOST.levels,
+    'levels',
+  ),
+});
+
+function elements(rooms: readonly RoomWords[]) {
+  const shape: Record<string, z.ZodType<Job['unit']['elements'][string]>> = {};
+  for (const room of rooms) {
+    const fields = Object.entries(room.fields).map(([key, field]) => [key, decisionOf(field)] as const);
+    shape[room.kind] = group(Object.fromEntries(fields)).prefault({}).meta({ title: room.label });
+  }
+  return group(shape);
+}
+
+/**
+ * The shape of a job file: every group strict, every number finite and in the range of its field. Decisions of rooms that the
+ * file leaves out take their defaults; anything else left out is an issue. What one part of a file asks of another is in cross.ts.
+ * @param layers names that a run's `over` may have
+ */
+export function makeSchema(rooms: readonly RoomWords[], layers: readonly string[]): z.ZodType<Job> {
+  return group({
+    format: z.literal(FORMAT, says(`"${FORMAT}"`)),
+    version: z.literal(VERSION, says(`${VERSION}`)),
+    name: text('Name of the job', 200),
+    client: group({ name: text('Client', 200), contact: text('Contact', 1000) }),
+    site: group({ address: text('Address', 1000), notes: text('Notes', 20_000) }),
+    units: valueOf(jobFields.units) as z.ZodType<Job['units']>,
+    survey,
+    unit: group({
+      name: text('Name of the unit', 200),
+      plan: plan(layers),
+      height: numberOf(unitFields.height),
+      depth: numberOf(unitFields.depth),
+      elements: elements(rooms),
+    }),
+    stock: stockBook,
+    tools,
+  });
+}

@@ -1,0 +1,45 @@
+import { volumeOf } from '../base/solid/volume';
+import type { Part, PartDraft } from '../vocabulary/part';
+import { measure } from './measure';
+
+/** Cubic metres in a cubic millimetre. */
+const M3_PER_MM3 = 1e-9;
+
+/**
+ * Parts from drafts, in the drafts' order: marks (run, code, number within both), sizes, ends, volumes and weights.
+ * `densityOf` gives kg/m³ of a stock item by its id; `roundingStep` (mm) is what shop lengths are rounded to, here and nowhere
+ * else. Throws for a step or density that is not above 0.
+ */
+export function makeParts(
+  drafts: readonly PartDraft[],
+  densityOf: (material: string) => number,
+  roundingStep: number,
+): Part[] {
+  if (!(roundingStep > 0)) throw new Error(`lengths can't be rounded to ${roundingStep} mm; the step must be above 0`);
+  const numbers = new Map<string, number>();
+  return drafts.map((draft) => {
+    const stem = `${draft.run}-${draft.code}`;
+    const number = (numbers.get(stem) ?? 0) + 1;
+    numbers.set(stem, number);
+    const density = densityOf(draft.material);
+    if (!(density > 0)) throw new Error(`${draft.material} has a density of ${density} kg/m³; it must be above 0`);
+    const { size, shortPoint, ends } = measure(draft.shape);
+    const volumeMm3 = volumeOf(draft.shape);
+    return {
+      ...draft,
+      mark: `${stem}${number}`,
+      size,
+      shopLength: toStep(size.length, roundingStep),
+      shortPoint,
+      ends,
+      volumeMm3,
+      weightKg: volumeMm3 * M3_PER_MM3 * density,
+    };
+  });
+}
+
+/** The nearest whole number of steps; a half goes up. The noise of the last digits doesn't decide. */
+export function toStep(length: number, step: number): number {
+  const steps = Math.floor(length / step + 0.5 + 1e-9);
+  return Number((steps * step).toPrecision(12));
+}

@@ -1,0 +1,33 @@
+import { boundsOf, flatten } from '../base/outline';
+import type { EndPlane, Stick } from '../vocabulary/shape';
+import { endCutOf } from './end-cut';
+import type { Measure } from './measure';
+
+/** Sizes and ends of a stick: measured at every corner of its section, so long and short points are where the saw finds them. */
+export function measureStick(stick: Stick): Measure {
+  const { start, end, section } = stick;
+  const { min, max } = boundsOf(section);
+  const width = max[0] - min[0];
+  const thickness = max[1] - min[1];
+  let first = Infinity;
+  let last = -Infinity;
+  let shortPoint = Infinity;
+  for (const [u, v] of flatten(section)) {
+    const from = at(start, u, v);
+    const to = at(end, u, v);
+    first = Math.min(first, from);
+    last = Math.max(last, to);
+    shortPoint = Math.min(shortPoint, to - from);
+  }
+  return {
+    size: { length: last - first, width, thickness },
+    shortPoint,
+    ends: [
+      // Towards the start the piece grows as the plane falls back, so its slopes change sign.
+      endCutOf({ perAcross: -start.perAcross, perOut: -start.perOut }, { width, thickness }),
+      endCutOf(end, { width, thickness }),
+    ],
+  };
+}
+
+const at = (plane: EndPlane, u: number, v: number): number => plane.at + plane.perAcross * u + plane.perOut * v;

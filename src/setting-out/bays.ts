@@ -1,0 +1,86 @@
+import type { Finding } from '../vocabulary/finding';
+import type { Rhythm } from '../vocabulary/job';
+import type { Bay, PillarMark, RunEnd } from '../vocabulary/rod';
+
+/** The face of a run on which pillars and bays are set out. */
+export interface Front {
+  readonly run: string;
+  readonly path: string;
+  readonly from: number;
+  readonly to: number;
+  readonly left: RunEnd;
+  readonly right: RunEnd;
+  readonly width: number;
+  readonly cornerWidth: number;
+  readonly footOverhang: number;
+  readonly rhythm: Rhythm;
+}
+
+export interface Division {
+  readonly pillars: readonly PillarMark[];
+  readonly bays: readonly Bay[];
+  readonly findings: readonly Finding[];
+}
+
+/** Float noise must not make 800.0000001 need another bay. */
+const NOISE = 1e-6;
+
+/** Centres of the pillars between the end ones: clear length from `from` to `to`, equal bays (opening p = (W − n·s)/(n + 1)). */
+function equalCentres(from: number, to: number, width: number, bays: number): number[] {
+  const step = (to - from + width) / bays;
+  return Array.from({ length: bays - 1 }, (_, i) => from - width / 2 + step * (i + 1));
+}
+
+/** Number of bays that the rhythm asks for; marks say their own. */
+function bayCount(rhythm: Rhythm, clear: number, width: number): number {
+  if (rhythm.by === 'count') return rhythm.count;
+  if (rhythm.by === 'pitch') return Math.max(1, Math.ceil((clear + width) / rhythm.pitch - NOISE));
+  return rhythm.marks.length + 1;
+}
+
+/** Sets out pillars and equal bays between the two end pillars. What does not fit is left out and said. */
+export function divide(front: Front): Division {
+  const { from, to, width, run, path } = front;
+  const leftTo = from + (front.left.kind === 'corner' ? front.cornerWidth : width);
+  const rightFrom = to - (front.right.kind === 'corner' ? front.cornerWidth : width);
+  const clear = rightFrom - leftTo;
+  if (clear <= 0) {
+    const need = leftTo - from + (to - rightFrom);
+    return { pillars: [], bays: [], findings: [stop(run, path, 'pillars-wider-than-run', `The end pillars of run ${run} need ${round(need)} mm of face; it has ${round(to - from)} mm.`, to - from, need, 'Lengthen the run or make the pillars narrower. Its front is left without pillars.')] };
+  }
+  const wanted = bayCount(front.rhythm, clear, width);
+  const marks = front.rhythm.by === 'marks' ? [...front.rhythm.marks] : equalCentres(leftTo, rightFrom, width, wanted);
+  const edges = [leftTo, ...marks.flatMap((c) => [c - width / 2, c + width / 2]), rightFrom];
+  const narrowest = Math.min(...edges.flatMap((x, i) => (i % 2 === 0 ? [edges[i + 1] - x] : [])));
+  const fits = narrowest > 0;
+  const findings = fits
+    ? []
+    : [stop(run, path, 'bays-too-narrow', `${wanted} bays in run ${run} leave a bay of ${round(narrowest)} mm between pillars of ${round(width)} mm.`, narrowest, 0, 'Ask for fewer bays, narrower pillars or other marks. The pillars between are left out.')];
+  return { ...pillarsAndBays(front, leftTo, rightFrom, fits ? marks : []), findings };
+}
+
+function pillarsAndBays(front: Front, leftTo: number, rightFrom: number, centres: readonly number[]): Pick<Division, 'pillars' | 'bays'> {
+  const half = front.width / 2;
+  const foot = front.footOverhang;
+  const all = [
+    { from: front.from, to: leftTo, where: 'left' as const, mitred: front.left.kind === 'corner' },
+    ...centres.map((c) => ({ from: c - half, to: c + half, where: 'between' as const, mitred: false })),
+    { from: rightFrom, to: front.to, where: 'right' as const, mitred: front.right.kind === 'corner' },
+  ];
+  const pillars = all.map((p, index) => ({ ...p, index, centre: (p.from + p.to) / 2, footFrom: p.where === 'left' ? p.from : p.from - foot, footTo: p.where === 'right' ? p.to : p.to + foot }));
+  const bays = pillars.slice(1).map((p, index) => ({ index, from: pillars[index].to, to: p.from, footFrom: pillars[index].footTo, footTo: p.footFrom }));
+  return { pillars, bays };
+}
+
+const round = (mm: number): number => Math.round(mm * 10) / 10;
+
+const stop = (run: string, path: string, rule: string, message: string, value: number, limit: number, remedy: string): Finding => ({
+  severity: 'stop',
+  rule,
+  subject: { run, path },
+  message,
+  value,
+  limit,
+  source: 'geometry of the setting-out',
+  remedy,
+});

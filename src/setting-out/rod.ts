@@ -1,0 +1,100 @@
+import { add2, heading, scale2 } from '../base/vec';
+import type { Finding } from '../vocabulary/finding';
+import type { Vec2 } from '../vocabulary/geometry';
+import type { Job } from '../vocabulary/job';
+import type { Demands, Rod, RodRun, RunEnd } from '../vocabulary/rod';
+import { divide } from './bays';
+import { crossings } from './crossings';
+import { type EndSeed, endsOf, frameLength } from './ends';
+import { type Asked, gather } from './layers';
+import { type RunSeed, seedsOf } from './plan';
+
+/** Less than this is no run: nothing could be fixed to it. */
+const LEAST_RUN = 20;
+
+/**
+ * The setting-out of a job: corners, layers, heights, pillars and bays. The first of the job's runs starts at (0, 0) and goes along x.
+ * @param demands what each room's decisions ask of the setting-out, in the register's order.
+ */
+export function setOut(job: Job, demands: readonly Demands[]): Rod {
+  const asked = gather(demands);
+  const { plan, height, depth } = job.unit;
+  const seeds = seedsOf(job);
+  const ends = endsOf(seeds, plan.leftEnd, plan.rightEnd, asked);
+  const lengths = seeds.map((seed, i) => frameLength(seed, ends[i], asked));
+  const lines = polyline(seeds, lengths);
+  const built = seeds.map((seed, i) => runOf(seed, ends[i], lengths[i], lines[i], asked));
+  const runs = built.map((b) => b.run);
+  const layers = { ...asked.layers, top: { name: 'top', inner: asked.top.overhang - depth, outer: asked.top.overhang } };
+  return {
+    runs,
+    layers,
+    heights: asked.heights,
+    timber: asked.timber,
+    frameHeight: height - asked.top.thickness,
+    height,
+    depth,
+    top: asked.top,
+    findings: [...built.flatMap((b) => b.findings), ...crossings(runs)],
+  };
+}
+
+/** Start and direction of each seed's frame line. */
+function polyline(seeds: readonly RunSeed[], lengths: readonly number[]): readonly { readonly origin: Vec2; readonly along: Vec2 }[] {
+  const first = seeds.findIndex((s) => s.jobIndex === 0);
+  let turn = -seeds.slice(0, first).reduce((sum, s) => sum + s.deflectionDeg, 0);
+  let at: Vec2 = [0, 0];
+  const lines = seeds.map((seed, i) => {
+    const along = heading(turn);
+    const line = { origin: at, along };
+    at = add2(at, scale2(along, Math.max(0, lengths[i])));
+    turn += seed.deflectionDeg;
+    return line;
+  });
+  const shift = scale2(lines[first].origin, -1);
+  return lines.map((line) => ({ ...line, origin: add2(line.origin, shift) }));
+}
+
+function runOf(seed: RunSeed, ends: { readonly left: EndSeed; readonly right: EndSeed }, found: number, line: { readonly origin: Vec2; readonly along: Vec2 }, asked: Asked): { readonly run: RodRun; readonly findings: readonly Finding[] } {
+  const length = Math.max(0, found);
+  const left = placed(ends.left, 0 - ends.left.frameBeyond);
+  const right = placed(ends.right, length + ends.right.frameBeyond);
+  const face = asked.layers.pillar?.outer ?? 0;
+  const from = -face * left.grows;
+  const to = length + face * right.grows;
+  const outermost = Math.max(...Object.values(asked.layers).map((l) => l.outer));
+  const shortest = Math.min(length, right.frameAt - left.frameAt, length + outermost * (left.grows + right.grows));
+  const sound = shortest >= LEAST_RUN;
+  const path = seed.jobIndex === null ? `/unit/plan/${seed.id === 'RL' ? 'leftEnd' : 'rightEnd'}/length` : `/unit/plan/runs/${seed.jobIndex}/length`;
+  const division = sound && asked.pillars
+    ? divide({ run: seed.id, path, from, to, left, right, width: asked.pillars.width, cornerWidth: asked.pillars.cornerWidth, footOverhang: asked.footOverhang, rhythm: seed.rhythm ?? asked.pillars.rhythm })
+    : { pillars: [], bays: [], findings: [] };
+  const run: RodRun = {
+    id: seed.id,
+    name: seed.name,
+    jobIndex: seed.jobIndex,
+    origin: line.origin,
+    along: line.along,
+    front: [line.along[1], -line.along[0]],
+    length,
+    left,
+    right,
+    pillars: division.pillars,
+    bays: division.bays,
+    sound,
+  };
+  return { run, findings: sound ? division.findings : [tooShort(seed.id, path, shortest)] };
+}
+
+const placed = ({ frameBeyond: _, ...end }: EndSeed, frameAt: number): RunEnd => ({ ...end, frameAt });
+
+const tooShort = (run: string, path: string, shortest: number): Finding => ({
+  severity: 'stop',
+  rule: 'run-too-short',
+  subject: { run, path },
+  message: `Run ${run} has ${Math.round(shortest * 10) / 10} mm left after its corners; ${LEAST_RUN} mm is the least that can be built.`,
+  value: shortest,
+  limit: LEAST_RUN,
+  source: 'geometry of the setting-out',
+  remedy: 'Lengthen the run, or turn its corners less. Nothing is made for it.',
+});

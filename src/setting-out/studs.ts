@@ -1,0 +1,98 @@
+import { SAME_LENGTH } from '../base/tolerance';
+import type { Backing, Stud } from '../vocabulary/backing';
+import type { Finding } from '../vocabulary/finding';
+import type { FrameTimber } from '../vocabulary/rod';
+
+/** A line that need not fall on the middle of a stud must lie at least this far in from its edge (common practice, no source). */
+const LEAST_EDGE = 6;
+
+type StudWish = Extract<Backing, { kind: 'stud' }>;
+type Standing = { centre: number; reasons: string[] };
+
+/**
+ * Where the studs of one run stand: its ends, then wherever a room asks, then the module or equal division between those, so that no
+ * two neighbours are further apart than the centres. x in mm along the run.
+ */
+export function standStuds(run: string, from: number, to: number, timber: FrameTimber, wishes: readonly StudWish[]): { readonly studs: readonly Stud[]; readonly findings: readonly Finding[] } {
+  const { face } = timber;
+  const studs: Standing[] = [
+    { centre: from + face / 2, reasons: ['end'] },
+    { centre: to - face / 2, reasons: ['end'] },
+  ];
+  const findings: Finding[] = [];
+  for (const wish of inOrder(wishes)) {
+    const beyond = wish.x < from || wish.x > to; // the neighbour's frame stands there, round the corner
+    if (!beyond) place(wish, studs, timber, { run, from, to }, findings);
+  }
+  const required = [...studs].sort((a, b) => a.centre - b.centre);
+  const between = required.slice(1).flatMap((stud, i) => fill(required[i].centre, stud.centre, from, to, timber));
+  const all = [...required, ...between.map((centre) => ({ centre, reasons: ['centres'] }))].sort((a, b) => a.centre - b.centre);
+  return { studs: all.map((s) => ({ from: s.centre - face / 2, to: s.centre + face / 2, reasons: s.reasons })), findings };
+}
+
+/** Joints first: they can't move. */
+const inOrder = (wishes: readonly StudWish[]): readonly StudWish[] => [...wishes].sort((a, b) => Number(b.centred) - Number(a.centred) || a.x - b.x);
+
+function place(wish: StudWish, studs: Standing[], { face }: FrameTimber, run: { readonly run: string; readonly from: number; readonly to: number }, findings: Finding[]): void {
+  const reach = wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE;
+  const there = studs.find((s) => Math.abs(s.centre - wish.x) <= reach);
+  if (there) {
+    if (!there.reasons.includes(wish.reason)) there.reasons.push(wish.reason);
+    return;
+  }
+  // A line near an end, or near another stud, is met by a stud standing tight against it, if that still carries the line.
+  const inside = Math.min(Math.max(wish.x, run.from + face / 2), run.to - face / 2);
+  const crowd = studs.filter((s) => Math.abs(s.centre - inside) < face);
+  const options = [inside, ...crowd.flatMap((s) => [s.centre - face, s.centre + face])].filter(
+    (c) => c >= run.from + face / 2 - SAME_LENGTH && c <= run.to - face / 2 + SAME_LENGTH && studs.every((s) => Math.abs(s.centre - c) >= face - SAME_LENGTH),
+  );
+  const best = options.sort((a, b) => Math.abs(a - wish.x) - Math.abs(b - wish.x))[0];
+  const carried = best !== undefined && Math.abs(best - wish.x) <= face / 2;
+  if (carried) studs.push({ centre: best, reasons: [wish.reason] });
+  else if (wish.centred) findings.push(crowded(run.run, wish));
+}
+
+/** Stud centres between two that stand already. */
+function fill(a: number, b: number, from: number, to: number, timber: FrameTimber): readonly number[] {
+  const gap = b - a;
+  if (gap <= timber.centres + SAME_LENGTH) return [];
+  return timber.method === 'module' ? onModule(a, b, from, to, timber) : equally(a, b, timber.centres);
+}
+
+const equally = (a: number, b: number, centres: number): readonly number[] => {
+  const gaps = Math.ceil((b - a) / centres - 1e-9);
+  return Array.from({ length: gaps - 1 }, (_, i) => a + ((b - a) * (i + 1)) / gaps);
+};
+
+/**
+ * Module lines, measured in whole centres from the datum end, that fall between a and b; those not needed to keep within the centres
+ * are left out. Where a stud already stands in a line's way and the rest can't keep within the centres, that gap is divided equally.
+ */
+function onModule(a: number, b: number, from: number, to: number, timber: FrameTimber): readonly number[] {
+  const { centres, face, datum } = timber;
+  const line = (k: number): number => (datum === 'left' ? from + k * centres : to - k * centres);
+  const count = Math.floor((to - from) / centres);
+  const lines = Array.from({ length: count }, (_, k) => line(k + 1)).filter((x) => x - a >= face && b - x >= face);
+  const kept = dropSpare([a, ...lines.sort((p, q) => p - q), b], centres);
+  const widest = Math.max(...kept.slice(1).map((x, i) => x - kept[i]));
+  return widest <= centres + SAME_LENGTH ? kept.slice(1, -1) : equally(a, b, centres);
+}
+
+function dropSpare(line: readonly number[], centres: number): readonly number[] {
+  const kept = [...line];
+  for (let i = 1; i < kept.length - 1; ) {
+    if (kept[i + 1] - kept[i - 1] <= centres + SAME_LENGTH) kept.splice(i, 1);
+    else i++;
+  }
+  return kept;
+}
+
+const crowded = (run: string, wish: StudWish): Finding => ({
+  severity: 'warn',
+  rule: 'stud-crowded',
+  subject: { run },
+  message: `A stud is wanted on ${Math.round(wish.x * 10) / 10} mm in run ${run} (${wish.reason}), but others stand too near.`,
+  value: wish.x,
+  source: 'geometry of the setting-out',
+  remedy: 'Move the pillar or the joint, or fix a batten to the neighbouring stud.',
+});

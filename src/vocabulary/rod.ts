@@ -1,0 +1,119 @@
+import type { Finding } from './finding';
+import type { Rhythm } from './job';
+import type { Vec2 } from './geometry';
+
+/** A face line at an offset from the frame line: `inner` its back, `outer` its face, mm outward from the frame's face. */
+export interface Layer {
+  readonly name: string;
+  readonly inner: number;
+  readonly outer: number;
+}
+
+/** The timber of the frame: `face` in the plane of the front, `depth` behind it. */
+export interface FrameTimber {
+  readonly stock: string;
+  readonly face: number;
+  readonly depth: number;
+  readonly centres: number;
+  readonly method: 'module' | 'equal';
+  readonly datum: 'left' | 'right';
+  readonly nogginRows: number;
+}
+
+/** What a room's decisions mean for the setting-out; every part optional. */
+export interface Demands {
+  /** A layer lying on another (`on`, default the frame) with a thickness, or with its outer face at a stated offset. */
+  readonly layer?: { readonly name: string; readonly on?: string; readonly thickness: number } | { readonly name: string; readonly outer: number };
+  readonly timber?: FrameTimber;
+  readonly pillars?: { readonly width: number; readonly cornerWidth: number; readonly rhythm: Rhythm };
+  /** How much wider than the pillar its foot is, on each side. */
+  readonly footOverhang?: number;
+  readonly top?: { readonly thickness: number; readonly overhang: number; readonly endOverhang: number };
+  /** Named heights above the floor, for other rooms to work to. */
+  readonly heights?: Readonly<Record<string, number>>;
+}
+
+/** One end of a run. At offset d from the frame line the run reaches `grows`·d beyond its frame-line end (negative: falls short). */
+export interface RunEnd {
+  readonly kind: 'wall' | 'free' | 'corner';
+  /** Signed deflection of the corner, degrees; 0 where there is none. */
+  readonly deflectionDeg: number;
+  /** tan(deflection/2): the corner rule. 0 where there is no corner. */
+  readonly grows: number;
+  /** The run on the other side of the corner. */
+  readonly neighbour?: string;
+  /** Whether this run's frame goes through at the corner. */
+  readonly through: boolean;
+  /** Where the frame is cut square, mm along the run from its left frame-line end. */
+  readonly frameAt: number;
+  /** Square corner with a generated return: the top is not mitred here but covers it. */
+  readonly toReturn: boolean;
+  /** How far the top goes beyond the frame-line end here, where it is not mitred. */
+  readonly topBeyond: number;
+}
+
+/** A pillar's place on the face of the front: `from`–`to` along the run, at the pillar layer's outer face. */
+export interface PillarMark {
+  readonly index: number;
+  readonly from: number;
+  readonly to: number;
+  readonly centre: number;
+  readonly where: 'left' | 'between' | 'right';
+  /** Mitred along its length with the neighbour's board. */
+  readonly mitred: boolean;
+  /** Where its foot ends towards a bay; towards an end of the run the foot goes as far as the pillar's layer rule says. */
+  readonly footFrom: number;
+  readonly footTo: number;
+}
+
+/** The space between two pillars, at the face of the front. */
+export interface Bay {
+  readonly index: number;
+  readonly from: number;
+  readonly to: number;
+  /** Between the feet of the pillars. */
+  readonly footFrom: number;
+  readonly footTo: number;
+}
+
+/** A position on the rod, with its reason. Lane: where on the rod it is drawn. `x` from the run's datum, its left frame-line end. */
+export interface Mark {
+  readonly id: string;
+  readonly x: number;
+  readonly lane: 'front' | 'skin' | 'timber' | 'behind';
+  readonly reason: string;
+  readonly part?: string;
+}
+
+export interface RodRun {
+  readonly id: string;
+  readonly name: string;
+  /** Index into the job's runs; null for a return, which an end condition made. */
+  readonly jobIndex: number | null;
+  /** Plan position of the left end of the frame line, and directions: along it, and outward from its face. */
+  readonly origin: Vec2;
+  readonly along: Vec2;
+  readonly front: Vec2;
+  /** Length of the frame line. */
+  readonly length: number;
+  readonly left: RunEnd;
+  readonly right: RunEnd;
+  readonly pillars: readonly PillarMark[];
+  readonly bays: readonly Bay[];
+  /** False when the run has no length left after its corners: nothing is made for it, and a finding says so. */
+  readonly sound: boolean;
+}
+
+/** The setting-out, as on the joiner's full-size board. */
+export interface Rod {
+  readonly runs: readonly RodRun[];
+  readonly layers: Readonly<Record<string, Layer>>;
+  readonly heights: Readonly<Record<string, number>>;
+  readonly timber: FrameTimber;
+  /** Height of the frame: floor to the underside of the top. */
+  readonly frameHeight: number;
+  readonly height: number;
+  readonly depth: number;
+  readonly top: { readonly thickness: number; readonly overhang: number; readonly endOverhang: number };
+  readonly findings: readonly Finding[];
+}
