@@ -50,7 +50,9 @@ function* pointsAlong(path: EdgePath, perArc: number): Generator<Vec2> {
   }
 }
 
-/** The same line walked from its other end, each point sent through `map`. A reversed and mirrored walk keeps rounds round. */
+/**
+ * The same line walked from its other end, each point sent through `map`, which must mirror it: only so do rounds stay round.
+ */
 export function walkedBack(path: EdgePath, map: (p: Vec2) => Vec2): { start: Vec2; segments: Segment[] } {
   const corners = [path.start, ...path.segments.map((s) => s.to)];
   const segments: Segment[] = [];

@@ -73,16 +73,15 @@ export function mouldedEdge(cutter: Cutter, thickness: number): BoardEdge {
   const { depth } = reachOf(cutter);
   if (depth > thickness)
     throw new Error(`cutter ${cutter.id} goes ${depth} mm down; the board is ${thickness} mm thick`);
-  const path = walkedBack(cutter, ([out, on]) => [thickness + out, on]);
-  const steps: Vec2[] = path.start[0] > 0 ? [[0, path.start[1]], path.start] : [path.start];
-  let from = path.start;
-  for (const segment of path.segments) {
-    const arc = arcOf(from, segment);
+  const walk: Vec2[] = [cutter.start];
+  for (const segment of cutter.segments) {
+    const arc = arcOf(walk[walk.length - 1], segment);
     const pieces = arc ? chordsOf(arc, CHORD_ERROR) : 1;
-    for (let k = 1; arc && k < pieces; k++) steps.push(arcPoint(arc, k / pieces));
-    steps.push(segment.to);
-    from = segment.to;
+    for (let k = 1; arc && k < pieces; k++) walk.push(arcPoint(arc, k / pieces));
+    walk.push(segment.to);
   }
+  const steps = walk.reverse().map(([o, on]): Vec2 => [thickness + o, on]);
+  if (steps[0][0] > 0) steps.unshift([0, 0]);
   let out = 0;
   const levelled = steps.map(([o, growth]): Vec2 => {
     if (o < out - 1e-6)

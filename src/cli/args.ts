@@ -34,9 +34,11 @@ export function readArgs(typed: readonly string[]): Args {
       continue;
     }
     const [name, inline] = splitOnce(item.slice(2));
-    if (!Object.hasOwn(OPTIONS, name)) throw new UsageError(`unknown option --${name}; there are ${list(Object.keys(OPTIONS), '--')}`);
+    if (!Object.hasOwn(OPTIONS, name))
+      throw new UsageError(`unknown option --${name}; there are ${list(Object.keys(OPTIONS), '--')}`);
     if (Object.hasOwn(options, name)) throw new UsageError(`--${name} is given twice`);
-    const value = inline ?? typed[(i += 1)];
+    if (inline === undefined) i += 1;
+    const value = inline ?? typed[i];
     if (value === undefined || value === '' || (inline === undefined && value.startsWith('--')))
       throw new UsageError(`--${name} needs a value: ${OPTIONS[name]}`);
     options[name] = value;
@@ -50,7 +52,8 @@ function splitOnce(text: string): readonly [string, string | undefined] {
 }
 
 /** "a, b, c" with a sign before each. */
-export const list = (items: readonly string[], before = ''): string => items.map((item) => `${before}${item}`).join(', ');
+export const list = (items: readonly string[], before = ''): string =>
+  items.map((item) => `${before}${item}`).join(', ');
 
 /** The value of an option among a few, or the default. Throws a UsageError that names what is allowed. */
 export function choiceOf<T extends string>(args: Args, name: string, allowed: readonly T[], otherwise: T): T {

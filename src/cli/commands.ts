@@ -111,7 +111,8 @@ async function onJob(args: Args, make: (worked: Design) => string | Uint8Array |
 /** The one word a command takes besides its options. */
 function operand(args: Args, what: string): string {
   const [command, word, extra] = args.words;
-  if (word === undefined || word === '') throw new UsageError(`${command} needs ${what}: ${COMMANDS[command ?? '']?.usage ?? ''}`);
+  if (word === undefined || word === '')
+    throw new UsageError(`${command} needs ${what}: ${COMMANDS[command ?? '']?.usage ?? ''}`);
   if (extra !== undefined) throw new UsageError(`${command} takes one ${what}; there is also '${extra}'`);
   return word;
 }
@@ -132,7 +133,11 @@ const sheetInfo = ({ job }: Design): SheetInfo => ({
 });
 
 /** A name as a file's name: what no file system minds. */
-const fileName = (name: string): string => name.trim().replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[.-]+|[.-]+$/g, '') || 'job';
+const fileName = (name: string): string =>
+  name
+    .trim()
+    .replace(/[^\p{L}\p{N}._-]+/gu, '-')
+    .replace(/^[.-]+|[.-]+$/g, '') || 'job';
 
 function helpText(): string {
   const width = Math.max(...Object.values(COMMANDS).map(({ usage }) => usage.length));
@@ -143,7 +148,7 @@ function helpText(): string {
     '',
     ...Object.entries(OPTIONS).map(([name, help]) => `  ${`--${name}`.padEnd(width)}  ${help}`),
     '',
-    'Exit code 0: done; 1: done, but a finding says that it can\'t be built so; 2: the input can\'t be used.',
+    "Exit code 0: done; 1: done, but a finding says that it can't be built so; 2: the input can't be used.",
     '',
   ].join('\n');
 }

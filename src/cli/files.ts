@@ -31,7 +31,8 @@ export function deliver(content: string | Uint8Array, to: string | undefined, so
     process.stdout.write(content);
     return;
   }
-  if (source !== undefined && realPath(to) === realPath(source)) throw new UsageError(`${to}: is the job itself and is not overwritten`);
+  if (source !== undefined && realPath(to) === realPath(source))
+    throw new UsageError(`${to}: is the job itself and is not overwritten`);
   try {
     writeFileSync(to, content, { flag: fresh ? 'wx' : 'w' });
   } catch (error) {

@@ -6,10 +6,12 @@ async function main(typed: readonly string[]): Promise<number> {
   const args = readArgs(typed);
   const name = args.words[0];
   if (name === undefined) throw new UsageError(`say what to do: ${list(Object.keys(COMMANDS))}`);
-  if (!Object.hasOwn(COMMANDS, name)) throw new UsageError(`'${name}' is no command; there are ${list(Object.keys(COMMANDS))}`);
+  if (!Object.hasOwn(COMMANDS, name))
+    throw new UsageError(`'${name}' is no command; there are ${list(Object.keys(COMMANDS))}`);
   const command = COMMANDS[name]!;
   const foreign = Object.keys(args.options).filter((option) => !command.takes.includes(option));
-  if (name !== 'help' && foreign.length > 0) throw new UsageError(`${name} takes no ${list(foreign, '--')}: ${command.usage}`);
+  if (name !== 'help' && foreign.length > 0)
+    throw new UsageError(`${name} takes no ${list(foreign, '--')}: ${command.usage}`);
   return command.run(args);
 }
 

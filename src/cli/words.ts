@@ -5,7 +5,9 @@ import type { Finding } from '../vocabulary/finding';
 /** A finding in one line: severity, subject, what is wrong, what to do. */
 export function findingLine({ severity, subject, message, remedy }: Finding): string {
   const about = subject.part ?? (subject.run ? `run ${subject.run}` : subject.path);
-  return [`${severity}:`, about === undefined ? '' : `${about}:`, message, remedy].filter((word) => word !== '').join(' ');
+  return [`${severity}:`, about === undefined ? '' : `${about}:`, message, remedy]
+    .filter((word) => word !== '')
+    .join(' ');
 }
 
 /** The unit's size and contents, then the findings, worst first. */
@@ -34,7 +36,9 @@ export function partsText(design: Design): string {
       size(part.shopLength),
       size(part.size.width),
       size(part.size.thickness),
-      part.ends.map((end) => (end.kind === 'square' ? 'square' : `${end.kind} ${Math.round(end.sawDeg * 100) / 100}°`)).join(' / '),
+      part.ends
+        .map((end) => (end.kind === 'square' ? 'square' : `${end.kind} ${Math.round(end.sawDeg * 100) / 100}°`))
+        .join(' / '),
     ]),
   ]);
 }
@@ -59,6 +63,12 @@ export const worstFirst = (findings: readonly Finding[]): readonly Finding[] =>
 function columns(rows: readonly (readonly string[])[]): string {
   const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => (row[i] ?? '').length)));
   return rows
-    .map((row) => `${row.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ').trimEnd()}\n`)
+    .map(
+      (row) =>
+        `${row
+          .map((cell, i) => cell.padEnd(widths[i] ?? 0))
+          .join('  ')
+          .trimEnd()}\n`,
+    )
     .join('');
 }

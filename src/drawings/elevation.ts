@@ -19,6 +19,7 @@ export function elevationOf(design: Drawable, runId: string, kind: 'front' | 'fr
 /** The run of that letter; throws when there is none, naming those there are. */
 export function runOf(design: Pick<Design, 'rod'>, runId: string): RodRun {
   const run = design.rod.runs.find((one) => one.id === runId);
-  if (!run) throw new RangeError(`run '${runId}' is not on the rod; runs: ${design.rod.runs.map((one) => one.id).join(', ')}`);
+  if (!run)
+    throw new RangeError(`run '${runId}' is not on the rod; runs: ${design.rod.runs.map((one) => one.id).join(', ')}`);
   return run;
 }

@@ -37,11 +37,19 @@ export function framingView(design: Drawable, run: RodRun): Drawing {
   const strokes: Stroke[] = [
     ...members.flatMap((seen) => strokesOf(seen, 'timber')),
     ...members.map(markOf),
-    ...running(above, datum, studs.map((stud) => (stud.from + stud.to) / 2)),
+    ...running(
+      above,
+      datum,
+      studs.map((stud) => (stud.from + stud.to) / 2),
+    ),
     ...gaps.map(([a, b]) => dimension({ ...below, offsetMm: -CHAIN }, a, b)),
     dimension({ ...below, offsetMm: -2 * CHAIN }, from, to, 'frame '),
     dimension({ ...upright, base: min[0], offsetMm: -CHAIN }, 0, rod.frameHeight),
-    ...running({ ...upright, offsetMm: CHAIN }, 0, (framing?.noggins ?? []).map((noggin) => noggin.low)),
+    ...running(
+      { ...upright, offsetMm: CHAIN },
+      0,
+      (framing?.noggins ?? []).map((noggin) => noggin.low),
+    ),
   ];
   return { id: `${run.id}-framing`, title: `${run.name}: framing`, strokes, bounds: { min, max } };
 }

@@ -52,12 +52,13 @@ function overall({ job, rod }: Drawable, run: RodRun, scheme: Parameters<typeof 
   return [dimension(scheme, from, to, `over ${layer.name} `)];
 }
 
-/** Heights at which something ends or begins: where no other piece of its kind runs past, so a panel frame counts as one. */
+/** Heights at which something that is seen when finished ends or begins: where no other piece of its kind runs past, so a panel frame counts as one. */
 function heights(shown: readonly Seen[], { frameHeight, height }: Drawable['rod']): readonly number[] {
-  const ends = shown.flatMap((seen) =>
+  const finished = shown.filter((seen) => seen.part.from === 'finished');
+  const ends = finished.flatMap((seen) =>
     [seen.min[1], seen.max[1]].filter(
       (y) =>
-        !shown.some(
+        !finished.some(
           (other) =>
             other.part.kind === seen.part.kind && other.min[1] < y - SAME_LENGTH && other.max[1] > y + SAME_LENGTH,
         ),

@@ -57,7 +57,17 @@ function laneStrokes(design: Settable, run: RodRun, lane: Mark['lane'], y: numbe
       turned: false,
     },
     ...solids.map(([from, to]) => band(from, to, y, top, lane === 'timber' ? 'timber' : 'paper')),
-    ...marks.map((x): Stroke => ({ kind: 'line', points: [[x, y], [x, top]], pen: 'narrow', style: 'continuous' })),
+    ...marks.map(
+      (x): Stroke => ({
+        kind: 'line',
+        points: [
+          [x, y],
+          [x, top],
+        ],
+        pen: 'narrow',
+        style: 'continuous',
+      }),
+    ),
     band(0, run.length, y, top, 'none'),
     ...running({ axis: 'horizontal', base: y, units: design.job.units, offsetMm: -3 }, 0, stops),
   ];
@@ -72,7 +82,12 @@ function solidsOf(design: Settable, run: RodRun, lane: Mark['lane']): readonly (
 
 const band = (from: number, to: number, low: number, high: number, fill: 'paper' | 'timber' | 'none'): Stroke => ({
   kind: 'polygon',
-  points: [[from, low], [to, low], [to, high], [from, high]],
+  points: [
+    [from, low],
+    [to, low],
+    [to, high],
+    [from, high],
+  ],
   fill,
   pen: 'wide',
 });

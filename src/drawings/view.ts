@@ -1,5 +1,5 @@
-import { projectOf } from '../base/solid/project';
 import { level, UP } from '../base/place';
+import { projectOf } from '../base/solid/project';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';

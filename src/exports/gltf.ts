@@ -1,13 +1,16 @@
 import { meshOf } from '../base/solid/mesh';
-import type { Mesh } from '../vocabulary/shape';
 import type { Part } from '../vocabulary/part';
+import type { Mesh } from '../vocabulary/shape';
 
 /** Looks of the finishes: base colour (linear RGB) and roughness. Chosen by eye. */
 const LOOKS = {
   paint: { name: 'painted', colour: [0.55, 0.6, 0.56], roughness: 0.6 },
   bare: { name: 'softwood', colour: [0.75, 0.55, 0.33], roughness: 0.9 },
   oil: { name: 'oiled hardwood', colour: [0.36, 0.19, 0.08], roughness: 0.45 },
-} as const satisfies Record<Part['finish'], { name: string; colour: readonly [number, number, number]; roughness: number }>;
+} as const satisfies Record<
+  Part['finish'],
+  { name: string; colour: readonly [number, number, number]; roughness: number }
+>;
 
 const MM_PER_M = 1000;
 

@@ -30,7 +30,12 @@ export function sheetSvg(drawing: Drawing, info: SheetInfo): string {
   const [x1, y1] = space.max;
   const frame: Ink = {
     kind: 'path',
-    points: [[x0, y0], [x1, y0], [x1, y1], [x0, y1]],
+    points: [
+      [x0, y0],
+      [x1, y0],
+      [x1, y1],
+      [x0, y1],
+    ],
     closed: true,
     fill: 'none',
     pen: 'extra-wide',
@@ -65,7 +70,9 @@ function choose(drawing: Drawing): Fit & { readonly layout: Layout } {
     const goes = [0, 1].every((i) => layout.box.max[i]! - layout.box.min[i]! <= room.max[i]! - room.min[i]!);
     if (goes) return { ...fit, layout };
   }
-  throw new RangeError(`drawing '${drawing.id}' of ${max[0] - min[0]} × ${max[1] - min[1]} mm: more than an A1 sheet holds at 1:100`);
+  throw new RangeError(
+    `drawing '${drawing.id}' of ${max[0] - min[0]} × ${max[1] - min[1]} mm: more than an A1 sheet holds at 1:100`,
+  );
 }
 
 /** The room above the title block. */

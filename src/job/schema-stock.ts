@@ -3,6 +3,7 @@ import type { Cutter } from '../vocabulary/book';
 import type { Segment, Vec2 } from '../vocabulary/geometry';
 import type { StockBook, Tools } from '../vocabulary/job';
 import { fixingFields, MOST, stockFields, toolFields } from './fields';
+import { anyOf } from './words';
 import { group, id, listOf, numberOf, says, text, toldApartBy } from './leaf';
 
 const name = text('Name', 200, 1);
@@ -66,7 +67,7 @@ const FIXINGS = ['screw', 'brad', 'bolt', 'dowel', 'adhesive'] as const;
 const fixing = group({
   id: id(),
   name,
-  kind: z.enum(FIXINGS, says(FIXINGS.map((kind) => `"${kind}"`).join(', '))),
+  kind: z.enum(FIXINGS, says(anyOf(FIXINGS.map((kind) => `"${kind}"`)))),
   diameter: numberOf(fixingFields.diameter),
   length: numberOf(fixingFields.length),
   pack: numberOf(fixingFields.pack),

@@ -1,30 +1,61 @@
+import { onFace } from '../base/place';
+import { keepIn } from '../base/stuff';
 import { add2, cross2, scale2, sub2 } from '../base/vec';
-import type { Vec2 } from '../vocabulary/geometry';
 import type { Finding } from '../vocabulary/finding';
-import type { RodRun } from '../vocabulary/rod';
+import type { Vec2 } from '../vocabulary/geometry';
+import type { Rod, RodRun } from '../vocabulary/rod';
 
-/** A plan that folds on itself: two runs, not neighbours, whose frame lines cross. */
-export function crossings(runs: readonly RodRun[]): readonly Finding[] {
+/** Two runs that share less floor than this only touch, mm². */
+const LEAST_SHARED = 1;
+
+/** Longer than any run: a strip to be cut at its corners. */
+const FAR = 1e6;
+
+/** A plan that folds on itself: two runs, not neighbours, that want the same floor, from their outermost layer to the back of the top. */
+export function crossings({ runs, layers }: Pick<Rod, 'runs' | 'layers'>): readonly Finding[] {
+  const front = Math.max(...Object.values(layers).map((l) => l.outer));
+  const back = Math.min(...Object.values(layers).map((l) => l.inner));
+  const floors = runs.map((run) => floorOf(runs, run, front, back));
   const findings: Finding[] = [];
   for (let i = 0; i < runs.length; i++)
-    for (let j = i + 2; j < runs.length; j++) if (cross(runs[i], runs[j])) findings.push(folded(runs[i].id, runs[j].id));
+    for (let j = i + 2; j < runs.length; j++) {
+      const shared = area(common(floors[i], floors[j]));
+      if (shared > LEAST_SHARED) findings.push(folded(runs[i].id, runs[j].id, shared));
+    }
   return findings;
 }
 
-function cross(a: RodRun, b: RodRun): boolean {
-  const [a0, a1] = endsOf(a);
-  const [b0, b1] = endsOf(b);
-  const side = (p: Vec2, q: Vec2, r: Vec2): number => cross2(sub2(q, p), sub2(r, p));
-  return side(a0, a1, b0) * side(a0, a1, b1) < 0 && side(b0, b1, a0) * side(b0, b1, a1) < 0;
+/** The floor a run stands on, in plan: a strip cut at each corner on the corner's own line, counter-clockwise. */
+function floorOf(runs: readonly RodRun[], run: RodRun, front: number, back: number): readonly Vec2[] {
+  const at = (x: number, d: number): Vec2 => {
+    const p = onFace(run, x, d, 0);
+    return [p[0], p[1]];
+  };
+  const strip = [at(-FAR, front), at(FAR, front), at(FAR, back), at(-FAR, back)];
+  return (['left', 'right'] as const).reduce((polygon: readonly Vec2[], side) => {
+    const end = run[side];
+    const other = end.kind === 'corner' && !end.toReturn ? runs.find((r) => r.id === end.neighbour) : undefined;
+    const ahead = other ? add2(run.along, other.along) : run.along;
+    return keepIn(polygon, { at: at(side === 'left' ? 0 : run.length, 0), towards: scale2(ahead, side === 'left' ? 1 : -1) });
+  }, strip);
 }
 
-const endsOf = (run: RodRun): readonly [Vec2, Vec2] => [run.origin, add2(run.origin, scale2(run.along, run.length))];
+/** What two convex polygons share. */
+const common = (a: readonly Vec2[], b: readonly Vec2[]): readonly Vec2[] =>
+  b.reduce((left: readonly Vec2[], corner, i) => {
+    const side = sub2(b[(i + 1) % b.length], corner);
+    return left.length ? keepIn(left, { at: corner, towards: [-side[1], side[0]] }) : left;
+  }, b.length ? a : []);
 
-const folded = (a: string, b: string): Finding => ({
+const area = (polygon: readonly Vec2[]): number => polygon.reduce((sum, p, i) => sum + cross2(p, polygon[(i + 1) % polygon.length]) / 2, 0);
+
+const folded = (a: string, b: string, shared: number): Finding => ({
   severity: 'stop',
   rule: 'plan-folds',
   subject: { run: b, path: '/unit/plan/runs' },
-  message: `The plan folds on itself: runs ${a} and ${b} cross.`,
+  message: `The plan folds on itself: runs ${a} and ${b} want the same ${Math.ceil(shared / 1e4) / 100} m² of floor.`,
+  value: shared,
+  limit: 0,
   source: 'geometry of the setting-out',
-  remedy: 'Change the deflections or lengths so that the front does not meet itself.',
+  remedy: 'Change the deflections, the lengths or the depth so that the unit does not meet itself.',
 });

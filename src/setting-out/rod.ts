@@ -35,7 +35,7 @@ export function setOut(job: Job, demands: readonly Demands[]): Rod {
     height,
     depth,
     top: asked.top,
-    findings: [...built.flatMap((b) => b.findings), ...crossings(runs)],
+    findings: [...built.flatMap((b) => b.findings), ...crossings({ runs, layers })],
   };
 }
 

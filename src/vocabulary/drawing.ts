@@ -6,14 +6,42 @@ export type LineStyle = 'continuous' | 'dashed' | 'chain';
 
 /** Things to draw, in order, in model millimetres: x to the right, y up. */
 export type Stroke =
-  | { readonly kind: 'polygon'; readonly points: readonly Vec2[]; readonly fill: 'paper' | 'timber' | 'none'; readonly pen: Pen; readonly part?: string }
-  | { readonly kind: 'line'; readonly points: readonly Vec2[]; readonly pen: Pen; readonly style: LineStyle; readonly part?: string }
-  | { readonly kind: 'text'; readonly at: Vec2; readonly text: string; readonly heightMm: number; readonly anchor: 'start' | 'middle' | 'end'; readonly turned: boolean; /** Model mm along and across the writing, about `at`: the text stands in the middle, and is left out where it does not fit at the sheet's scale. */ readonly room?: Vec2 }
+  | {
+      readonly kind: 'polygon';
+      readonly points: readonly Vec2[];
+      readonly fill: 'paper' | 'timber' | 'none';
+      readonly pen: Pen;
+      readonly part?: string;
+    }
+  | {
+      readonly kind: 'line';
+      readonly points: readonly Vec2[];
+      readonly pen: Pen;
+      readonly style: LineStyle;
+      readonly part?: string;
+    }
+  | {
+      readonly kind: 'text';
+      readonly at: Vec2;
+      readonly text: string;
+      readonly heightMm: number;
+      readonly anchor: 'start' | 'middle' | 'end';
+      readonly turned: boolean /** Model mm along and across the writing, about `at`: the text stands in the middle, and is left out where it does not fit at the sheet's scale. */;
+      readonly room?: Vec2;
+    }
   /**
    * A dimension between two model points along the axis, drawn `offsetMm` (on paper; up or to the right positive) off the first
    * point's line. `running`: superimposed with the others from the same `from` (ISO 129-1), its figure at the far end.
    */
-  | { readonly kind: 'dimension'; readonly from: Vec2; readonly to: Vec2; readonly axis: 'horizontal' | 'vertical'; readonly offsetMm: number; readonly text: string; readonly running?: boolean };
+  | {
+      readonly kind: 'dimension';
+      readonly from: Vec2;
+      readonly to: Vec2;
+      readonly axis: 'horizontal' | 'vertical';
+      readonly offsetMm: number;
+      readonly text: string;
+      readonly running?: boolean;
+    };
 
 /** A view of the unit. Scale is chosen when it is put on paper. */
 export interface Drawing {

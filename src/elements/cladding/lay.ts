@@ -1,6 +1,6 @@
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Bench } from '../../vocabulary/room';
-import type { RodRun } from '../../vocabulary/rod';
+import type { RodRun, RunEnd } from '../../vocabulary/rod';
 import { chooseCuts, type Cut } from './joints';
 import type { fields } from './fields';
 
@@ -26,15 +26,17 @@ export function layRun(run: RodRun, { sheet, floorGap, trim }: Decisions, { rod,
   const longest = (lies ? stock.length : stock.width) - 2 * trim;
   const tallest = (lies ? stock.width : stock.length) - 2 * trim;
   const grown = Math.max(0, run.left.grows * stock.thickness) + Math.max(0, run.right.grows * stock.thickness);
-  return { from: 0, to: run.length, longest, tallest, low, high, cuts: chooseCuts(0, run.length, longest - grown, places(run, rod.timber)) };
+  return { from: 0, to: run.length, longest, tallest, low, high, cuts: chooseCuts(0, run.length, longest - grown, places(run, rod.timber, stock.thickness)) };
 }
 
 /** Behind the middle of a pillar that stands clear of the ends, or on a line of the frame's module. */
-function places(run: RodRun, timber: { readonly centres: number; readonly face: number; readonly datum: string }): readonly Cut[] {
+function places(run: RodRun, timber: { readonly centres: number; readonly face: number; readonly datum: string }, thickness: number): readonly Cut[] {
   const inner: Cut[] = run.pillars.filter((p) => p.where === 'between').map((p) => ({ x: p.centre, behindPillar: true }));
   const { frameAt: from } = run.left;
   const { frameAt: to } = run.right;
-  const clear = (x: number): boolean => x - from > timber.face && to - x > timber.face && inner.every((c) => Math.abs(c.x - x) >= timber.face);
+  // A piece must be longer than the mitre takes off it, and its joint clear of the end stud.
+  const least = (end: RunEnd): number => timber.face + thickness * Math.abs(end.grows);
+  const clear = (x: number): boolean => x - Math.max(0, from) > least(run.left) && Math.min(to, run.length) - x > least(run.right) && inner.every((c) => Math.abs(c.x - x) >= timber.face);
   const lines = Array.from({ length: Math.floor((to - from) / timber.centres) }, (_, k) => (timber.datum === 'left' ? from + (k + 1) * timber.centres : to - (k + 1) * timber.centres));
   return [...inner, ...lines.filter(clear).map((x) => ({ x, behindPillar: false }))];
 }

@@ -10,6 +10,9 @@ import { fewer, fluteWidth, flutedFace, type Fluting, grooves } from './flutes';
 
 type Decisions = DecisionsOf<typeof fields>;
 
+/** A mitred board must have this much back to be glued by, mm (common practice, no source). */
+const LEAST_BACK = 10;
+
 /** Boards from plinth block to top; at a corner two of them, mitred along their length. */
 export function parts(decisions: Decisions, { rod, book }: Bench): Made {
   const layer = rod.layers.pillar;
@@ -22,8 +25,28 @@ export function parts(decisions: Decisions, { rod, book }: Bench): Made {
   const found = flutes > 0 ? fluteWidth(width, book.item('sheet', sheet).thickness, flutes, fluteMargin, fluteSpacing, fluteDepth) : 'none';
   const fluting = typeof found === 'number' ? { count: flutes, width: found, spacing: fluteSpacing, depth: fluteDepth } : undefined;
   const findings = flutes > 0 && typeof found === 'string' ? [stop(`${path}/flutes`, 'flutes-do-not-fit', `Flutes can't be run: ${found}.`, 'Fewer or shallower flutes, or less margin. The pillars are drawn plain.')] : [];
-  const drafts = rod.runs.flatMap((run) => run.pillars.map((pillar) => board(run, pillar, layer, { low, high: rod.frameHeight, sheet, fluting, margin: fluteMargin })));
+  const drafts: PartDraft[] = [];
+  for (const run of rod.runs)
+    for (const pillar of run.pillars) {
+      const short = tooNarrow(run, pillar, layer);
+      if (short) findings.push(short);
+      else drafts.push(board(run, pillar, layer, { low, high: rod.frameHeight, sheet, fluting, margin: fluteMargin }));
+    }
   return { drafts, findings };
+}
+
+/** How much further the face of a corner board reaches than its back at the mitred edge: negative at an inside corner. */
+const moreFace = (run: RodRun, { mitred, where }: PillarMark, { inner, outer }: Layer): number => (mitred ? run[where === 'left' ? 'left' : 'right'].grows * (outer - inner) : 0);
+
+/** At a sharp corner the mitre may take more than the whole board. */
+function tooNarrow(run: RodRun, pillar: PillarMark, layer: Layer): Finding | undefined {
+  const back = pillar.to - pillar.from - moreFace(run, pillar, layer);
+  if (back >= LEAST_BACK) return undefined;
+  const need = pillar.to - pillar.from - back + LEAST_BACK;
+  return {
+    ...stop('/unit/elements/pillar/cornerWidth', 'corner-board-too-narrow', `The corner board at the ${pillar.where} end of run ${run.id} shows ${Math.round((pillar.to - pillar.from) * 10) / 10} mm; its mitre alone needs ${Math.ceil(need)} mm.`, 'Widen the corner boards, use thinner stuff, or turn the corner less. The board is left out.', pillar.to - pillar.from, need),
+    subject: { run: run.id, path: '/unit/elements/pillar/cornerWidth' },
+  };
 }
 
 interface Make {
@@ -36,8 +59,7 @@ interface Make {
 
 function board(run: RodRun, pillar: PillarMark, layer: Layer, { low, high, sheet, fluting, margin }: Make): PartDraft {
   const grows = pillar.mitred ? (pillar.where === 'left' ? run.left : run.right) : undefined;
-  // How much further the face reaches than the back at the mitred edge (negative at an inside corner).
-  const more = (grows?.grows ?? 0) * (layer.outer - layer.inner);
+  const more = moreFace(run, pillar, layer);
   const leftMore = pillar.where === 'left' ? more : 0;
   const rightMore = pillar.where === 'right' ? more : 0;
   const face = pillar.to - pillar.from;

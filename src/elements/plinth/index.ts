@@ -38,8 +38,34 @@ function parts({ sheet, height, cutter }: Decisions, { rod, book }: Bench): Made
   const run = fault ? undefined : mould;
   const section = mouldedStrip(height, thickness, run);
   const edges: readonly EdgeWork[] = run ? [{ edge: 'front upper arris', work: 'moulded', cutter: run.name }] : [];
-  return { drafts: rod.runs.flatMap((r) => r.pillars.map((p) => block(r, p, layer, section, sheet, edges))), findings: fault ? [fault] : [] };
+  const drafts: PartDraft[] = [];
+  const findings: Finding[] = fault ? [fault] : [];
+  for (const r of rod.runs)
+    for (const p of r.pillars) {
+      const made = block(r, p, layer, section, sheet, edges);
+      const least = shortest(made, thickness);
+      if (least >= LEAST_BLOCK) drafts.push(made);
+      else findings.push(tooShort(r.id, p.where, least));
+    }
+  return { drafts, findings };
 }
+
+/** Less than this can't be held at the saw, mm (common practice, no source). */
+const LEAST_BLOCK = 10;
+
+/** The shorter of a block's back and face. */
+function shortest({ shape }: PartDraft, thickness: number): number {
+  if (shape.kind !== 'stick') return 0;
+  const back = shape.end.at - shape.start.at;
+  return Math.min(back, back + thickness * (shape.end.perOut - shape.start.perOut));
+}
+
+const tooShort = (run: string, where: string, value: number): Finding => ({
+  severity: 'stop', rule: 'block-too-short', subject: { run, path: '/unit/elements/pillar/cornerWidth' }, value, limit: LEAST_BLOCK,
+  message: `The corner leaves the plinth block at the ${where} end of run ${run} ${Math.round(value * 10) / 10} mm at its shorter side; ${LEAST_BLOCK} mm is the least.`,
+  source: 'geometry of the corner', remedy: 'Widen the corner boards, use thinner blocks, or turn the corner less. The block is left out.',
+});
+
 
 function tooBig(cutter: Cutter, height: number, thickness: number): Finding | undefined {
   const reach = reachOf(cutter);

@@ -46,7 +46,10 @@ function extentOf(ink: Ink): readonly Vec2[] {
   if (ink.kind === 'path') return ink.points;
   if (ink.kind === 'circle') {
     const [x, y] = ink.at;
-    return [[x - ink.radius, y - ink.radius], [x + ink.radius, y + ink.radius]];
+    return [
+      [x - ink.radius, y - ink.radius],
+      [x + ink.radius, y + ink.radius],
+    ];
   }
   const box = boxOf(ink);
   return [box.min, box.max];

@@ -14,6 +14,7 @@ export function spread(points: readonly number[], pitch: number): readonly numbe
     pools.push(pool);
   });
   const placed: number[] = [];
-  for (const pool of pools) for (let i = 0; i < pool.count; i += 1) placed.push(pool.sum / pool.count + placed.length * pitch);
+  for (const pool of pools)
+    for (let i = 0; i < pool.count; i += 1) placed.push(pool.sum / pool.count + placed.length * pitch);
   return placed;
 }

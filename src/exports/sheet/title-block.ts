@@ -37,7 +37,12 @@ interface Cell {
  * The title block with the mandatory fields of ISO 7200:2004 (owner, number, date of issue, sheet, title, approval, creator, kind of
  * document), scale with the sheet it holds for, and units. `corner` is the lower right corner of the frame, paper mm.
  */
-export function titleBlock(drawing: { id: string; title: string }, info: SheetInfo, { scale, sheet }: { scale: number; sheet: string }, corner: Vec2): readonly Ink[] {
+export function titleBlock(
+  drawing: { id: string; title: string },
+  info: SheetInfo,
+  { scale, sheet }: { scale: number; sheet: string },
+  corner: Vec2,
+): readonly Ink[] {
   const units = info.units === 'inch' ? 'inches' : 'millimetres';
   const rows: readonly (readonly Cell[])[] = [
     [
@@ -63,15 +68,37 @@ export function titleBlock(drawing: { id: string; title: string }, info: SheetIn
   ];
   const left = corner[0] - BLOCK_WIDTH;
   const top = corner[1] + BLOCK_HEIGHT;
-  const ink: Ink[] = [line([[left, corner[1]], [left, top], [corner[0], top]], 'wide')];
+  const ink: Ink[] = [
+    line(
+      [
+        [left, corner[1]],
+        [left, top],
+        [corner[0], top],
+      ],
+      'wide',
+    ),
+  ];
   rows.forEach((row, i) => {
     const upper = top - i * ROW;
-    if (i > 0) ink.push(line([[left, upper], [corner[0], upper]]));
+    if (i > 0)
+      ink.push(
+        line([
+          [left, upper],
+          [corner[0], upper],
+        ]),
+      );
     let x = left;
     for (const cell of row) {
-      if (x > left) ink.push(line([[x, upper], [x, upper - ROW]]));
+      if (x > left)
+        ink.push(
+          line([
+            [x, upper],
+            [x, upper - ROW],
+          ]),
+        );
       ink.push(letters(cell.caption, CAPTION_MM, [x + 1.2, upper - 1 - CAPTION_MM], cell.width));
-      if (cell.text !== '') ink.push(letters(cell.text, cell.height ?? NOTE_MM, [x + 1.2, upper - ROW + 1.6], cell.width));
+      if (cell.text !== '')
+        ink.push(letters(cell.text, cell.height ?? NOTE_MM, [x + 1.2, upper - ROW + 1.6], cell.width));
       x += cell.width;
     }
   });

@@ -23,7 +23,9 @@ export function escapeXml(text: string): string {
 
 /** XML 1.0 (fifth edition), production 2, Char; line ends and tabs are left out too, since every text here is one line. */
 function isXmlSign(code: number): boolean {
-  return (code >= 0x20 && code <= 0xd7ff) || (code >= 0xe000 && code <= 0xfffd) || (code >= 0x10000 && code <= 0x10ffff);
+  return (
+    (code >= 0x20 && code <= 0xd7ff) || (code >= 0xe000 && code <= 0xfffd) || (code >= 0x10000 && code <= 0x10ffff)
+  );
 }
 
 /** A hundredth of a millimetre of paper is finer than any pen. */
@@ -47,7 +49,8 @@ export function svgOf(ink: Ink, toSheet: (p: Vec2) => Vec2): string {
   const d = ink.points.map((p, i) => `${i === 0 ? 'M' : 'L'}${toSheet(p).map(n).join(' ')}`).join('');
   const stroke = ink.pen === 'none' ? '' : ` stroke="${INK}" stroke-width="${PEN_MM[ink.pen]}"`;
   const pen = ink.pen === 'none' ? 0 : PEN_MM[ink.pen];
-  const dashes = ink.style === 'continuous' ? '' : ` stroke-dasharray="${DASHES[ink.style].map((k) => n(k * pen)).join(' ')}"`;
+  const dashes =
+    ink.style === 'continuous' ? '' : ` stroke-dasharray="${DASHES[ink.style].map((k) => n(k * pen)).join(' ')}"`;
   const part = ink.part === undefined ? '' : ` data-part="${escapeXml(ink.part)}"`;
   return `<path d="${d}${ink.closed ? 'Z' : ''}" fill="${FILL[ink.fill]}"${stroke}${dashes}${part}/>`;
 }
