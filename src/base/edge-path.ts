@@ -57,9 +57,9 @@ export function walkedBack(path: EdgePath, map: (p: Vec2) => Vec2): { start: Vec
   const corners = [path.start, ...path.segments.map((s) => s.to)];
   const segments: Segment[] = [];
   for (let i = path.segments.length - 1; i >= 0; i--) {
-    segments.push(withRadius(map(corners[i] as Vec2), path.segments[i]?.radius));
+    segments.push(withRadius(map(corners[i]), path.segments[i]?.radius));
   }
-  return { start: map(corners[corners.length - 1] as Vec2), segments };
+  return { start: map(corners[corners.length - 1]), segments };
 }
 
 /** The same line, each point sent through `map`, which must be a turn or a shift. */

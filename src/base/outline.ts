@@ -45,7 +45,7 @@ function makeFacets(outline: Outline, chordError: number): Facets {
   const { start, segments } = withoutEmptySegments(outline);
   let from = start;
   for (let i = 0; i < segments.length; i++) {
-    const segment = segments[i] as Outline['segments'][number];
+    const segment = segments[i];
     points.push(from);
     sharp.push(turnsSharply(outlineBefore(segments, i, start), from, segment));
     const arc = arcOf(from, segment);
@@ -91,8 +91,8 @@ interface Arrival {
 
 function outlineBefore(segments: Outline['segments'], i: number, start: Vec2): Arrival {
   const n = segments.length;
-  const segment = segments[(i + n - 1) % n] as Outline['segments'][number];
-  const before = segments[(i + n - 2) % n] as Outline['segments'][number];
+  const segment = segments[(i + n - 1) % n];
+  const before = segments[(i + n - 2) % n];
   return { segment, from: i === 1 ? start : before.to };
 }
 

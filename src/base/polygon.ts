@@ -4,8 +4,8 @@ import type { Vec2 } from '../vocabulary/geometry';
 export function polygonArea(points: readonly Vec2[]): number {
   let twice = 0;
   for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
-    const a = points[j] as Vec2;
-    const b = points[i] as Vec2;
+    const a = points[j];
+    const b = points[i];
     twice += a[0] * b[1] - b[0] * a[1];
   }
   return twice / 2;
@@ -14,13 +14,13 @@ export function polygonArea(points: readonly Vec2[]): number {
 /** Centre of area of a closed polygon. Throws when the polygon has no area: then it has no such point. */
 export function polygonCentroid(points: readonly Vec2[]): Vec2 {
   // Worked from the first point, so that a small polygon far from the origin keeps its digits.
-  const o = points[0] as Vec2;
+  const o = points[0];
   let twice = 0;
   let x = 0;
   let y = 0;
   for (let i = 1; i + 1 < points.length; i++) {
-    const a = points[i] as Vec2;
-    const b = points[i + 1] as Vec2;
+    const a = points[i];
+    const b = points[i + 1];
     const [ax, ay, bx, by] = [a[0] - o[0], a[1] - o[1], b[0] - o[0], b[1] - o[1]];
     const w = ax * by - bx * ay;
     twice += w;
@@ -35,7 +35,7 @@ export function polygonCentroid(points: readonly Vec2[]): Vec2 {
 /** Smallest and greatest coordinates of some points. Throws for none. */
 export function polygonBounds(points: readonly Vec2[]): { min: Vec2; max: Vec2 } {
   if (points.length === 0) throw new Error('no points, so no bounds');
-  let [x0, y0] = points[0] as Vec2;
+  let [x0, y0] = points[0];
   let [x1, y1] = [x0, y0];
   for (const [x, y] of points) {
     if (x < x0) x0 = x;
@@ -53,7 +53,7 @@ export function hull(points: readonly Vec2[]): Vec2[] {
   const chain = (from: readonly Vec2[]): Vec2[] => {
     const out: Vec2[] = [];
     for (const p of from) {
-      while (out.length >= 2 && !turnsLeft(out[out.length - 2] as Vec2, out[out.length - 1] as Vec2, p)) out.pop();
+      while (out.length >= 2 && !turnsLeft(out[out.length - 2], out[out.length - 1], p)) out.pop();
       out.push(p);
     }
     out.pop();
@@ -73,8 +73,8 @@ export function clip(points: readonly Vec2[], at: Vec2, normal: Vec2): Vec2[] {
   const beyond = (p: Vec2): number => (p[0] - at[0]) * normal[0] + (p[1] - at[1]) * normal[1];
   const out: Vec2[] = [];
   for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
-    const a = points[j] as Vec2;
-    const b = points[i] as Vec2;
+    const a = points[j];
+    const b = points[i];
     const da = beyond(a);
     const db = beyond(b);
     if (da <= 0 !== db <= 0) {

@@ -32,7 +32,7 @@ export function mouldedSection(width: number, thickness: number, arrises: Moulde
   }
   const segments: Segment[] = [];
   const lineTo = (to: Vec2): void => {
-    const from = segments.length === 0 ? ([0, 0] as const) : (segments[segments.length - 1] as Segment).to;
+    const from = segments.length === 0 ? ([0, 0] as const) : segments[segments.length - 1].to;
     if (from[0] !== to[0] || from[1] !== to[1]) segments.push({ to });
   };
   lineTo([width, 0]);

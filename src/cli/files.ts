@@ -1,5 +1,4 @@
-import { readFileSync, realpathSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { readJob } from '../flow';
 import type { Job } from '../vocabulary/job';
 import { UsageError } from './args';
@@ -22,17 +21,30 @@ function readText(file: string): string {
   }
 }
 
-/**
- * Writes to a file or to standard output. Throws a UsageError instead of overwriting `source` (the job that was read), by whatever
- * path it is named; and, with `fresh`, instead of overwriting anything.
- */
-export function deliver(content: string | Uint8Array, to: string | undefined, source?: string, fresh = false): void {
+/** Where a command's output and its remarks go. */
+export interface Channels {
+  readonly out: (content: string | Uint8Array) => void;
+  readonly say: (line: string) => void;
+}
+
+/** Where to deliver: a file, or the channel where none is named. */
+export interface Delivery {
+  readonly to?: string;
+  /** The job that was read: never overwritten, by whatever name or link it is called. */
+  readonly source?: string;
+  /** Overwrite nothing at all. */
+  readonly fresh?: boolean;
+}
+
+/** Writes to a file or to the channel. Throws a UsageError instead of overwriting what must stay. */
+export function deliver(content: string | Uint8Array, { to, source, fresh }: Delivery, channels: Channels): void {
   if (to === undefined) {
-    process.stdout.write(content);
+    channels.out(content);
     return;
   }
-  if (source !== undefined && realPath(to) === realPath(source))
+  if (source !== undefined && isSameFile(to, source)) {
     throw new UsageError(`${to}: is the job itself and is not overwritten`);
+  }
   try {
     writeFileSync(to, content, { flag: fresh ? 'wx' : 'w' });
   } catch (error) {
@@ -40,18 +52,9 @@ export function deliver(content: string | Uint8Array, to: string | undefined, so
   }
 }
 
-/** Links resolved as far as the file exists. */
-function realPath(file: string): string {
-  const path = resolve(file);
-  try {
-    return realpathSync(path);
-  } catch {
-    try {
-      return join(realpathSync(dirname(path)), basename(path));
-    } catch {
-      return path;
-    }
-  }
+function isSameFile(a: string, b: string): boolean {
+  const [one, other] = [a, b].map((file) => statSync(file, { bigint: true, throwIfNoEntry: false }));
+  return one !== undefined && other !== undefined && one.dev === other.dev && one.ino === other.ino;
 }
 
 const REASONS: Readonly<Record<string, string>> = {

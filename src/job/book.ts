@@ -13,7 +13,8 @@ export function bookOf(job: Job): JobBook {
   const cutters = new Map(job.tools.cutters.map((cutter) => [cutter.id, cutter]));
   const find = (id: string): StockItem => {
     const item = items.get(id);
-    if (!item) throw new Error(`The stock book has no item ${JSON.stringify(id)}; it has ${[...items.keys()].join(', ')}.`);
+    if (!item)
+      throw new Error(`The stock book has no item ${JSON.stringify(id)}; it has ${[...items.keys()].join(', ')}.`);
     return item;
   };
   return {

@@ -24,13 +24,17 @@ export function sectionFaults(section: Outline): ProfileFault[] {
   const last = segments.length - 1;
   const end = segments[last]?.to ?? start;
   if (distance(end, start) > NOISE) {
-    return [fault(['segments', last, 'to'], `found ${show(end)}; a closed section ends where it starts, ${show(start)}`)];
+    return [
+      fault(['segments', last, 'to'], `found ${show(end)}; a closed section ends where it starts, ${show(start)}`),
+    ];
   }
   const crossing = crosses(pointsOf(start, segments, CROSSING_ERROR), true);
   if (crossing) return [fault([], 'a side of the section crosses another')];
   const area = polygonArea(pointsOf(start, segments, CHORD_ERROR));
   if (area > 0) return [];
-  return [fault([], `${area < 0 ? 'runs clockwise' : 'encloses nothing'}; a section runs counter-clockwise round the stuff`)];
+  return [
+    fault([], `${area < 0 ? 'runs clockwise' : 'encloses nothing'}; a section runs counter-clockwise round the stuff`),
+  ];
 }
 
 /** A cutter's path goes from the face to the edge, within the stuff, has possible arcs and does not cross itself. */
@@ -43,7 +47,9 @@ export function cutterFaults({ start, segments }: Cutter): ProfileFault[] {
     return [fault(['start'], `found ${show(start)}; a cut starts on the face below the arris: [0, less than 0]`)];
   }
   if (end[1] !== 0 || end[0] >= 0) {
-    return [fault(['segments', last, 'to'], `found ${show(end)}; a cut ends on the edge behind the arris: [less than 0, 0]`)];
+    return [
+      fault(['segments', last, 'to'], `found ${show(end)}; a cut ends on the edge behind the arris: [less than 0, 0]`),
+    ];
   }
   const points = pointsOf(start, segments, CHORD_ERROR);
   const outside = points.find(([x, y]) => x > NOISE || y > NOISE);
@@ -80,7 +86,9 @@ function pointsOf(start: Vec2, segments: readonly Segment[], chordError: number)
 
 /** Whether a side properly crosses another. Touching is allowed. */
 function crosses(points: readonly Vec2[], closed: boolean): boolean {
-  const sides = points.slice(0, closed ? points.length : -1).map((a, i): [Vec2, Vec2] => [a, points[(i + 1) % points.length] ?? a]);
+  const sides = points
+    .slice(0, closed ? points.length : -1)
+    .map((a, i): [Vec2, Vec2] => [a, points[(i + 1) % points.length] ?? a]);
   return sides.some(([a, b], i) => {
     const [left, right] = [Math.min(a[0], b[0]), Math.max(a[0], b[0])];
     for (let j = i + 2; j < sides.length; j += 1) {

@@ -17,10 +17,26 @@ export function crossIssues(job: Job, rooms: readonly RoomWords[]): Issue[] {
     ...endIssues(job, 'rightEnd'),
     ...levelIssues(job),
     ...roomIssues(job, rooms),
-    ...usedOnce(job.survey.walls.map((wall) => wall.name), ['survey', 'walls'], 'name'),
-    ...usedOnce(items.map((item) => item.id), ['stock', 'items'], 'id'),
-    ...usedOnce(fixings.map((fixing) => fixing.id), ['stock', 'fixings'], 'id'),
-    ...usedOnce(cutters.map((cutter) => cutter.id), ['tools', 'cutters'], 'id'),
+    ...usedOnce(
+      job.survey.walls.map((wall) => wall.name),
+      ['survey', 'walls'],
+      'name',
+    ),
+    ...usedOnce(
+      items.map((item) => item.id),
+      ['stock', 'items'],
+      'id',
+    ),
+    ...usedOnce(
+      fixings.map((fixing) => fixing.id),
+      ['stock', 'fixings'],
+      'id',
+    ),
+    ...usedOnce(
+      cutters.map((cutter) => cutter.id),
+      ['tools', 'cutters'],
+      'id',
+    ),
     ...items.flatMap((item, i) => itemIssues(item, ['stock', 'items', i])),
     ...cutters.flatMap((cutter, i) =>
       cutterFaults(cutter).map(({ at, message }) => issue([...['tools', 'cutters', i], ...at], message)),
@@ -50,7 +66,9 @@ function endIssues(job: Job, which: 'leftEnd' | 'rightEnd'): Issue[] {
 function levelIssues(job: Job): Issue[] {
   const runs = job.unit.plan.runs.length;
   return job.survey.levels.flatMap(({ run }, i) =>
-    run <= runs ? [] : [issue(['survey', 'levels', i, 'run'], `found ${run}; allowed is the number of a run, 1 to ${runs}`)],
+    run <= runs
+      ? []
+      : [issue(['survey', 'levels', i, 'run'], `found ${run}; allowed is the number of a run, 1 to ${runs}`)],
   );
 }
 
@@ -90,7 +108,11 @@ function itemIssues(item: StockItem, path: Path): Issue[] {
 }
 
 function lengthIssues(item: Extract<StockItem, { kind: 'timber' | 'moulding' }>, path: Path): Issue[] {
-  return usedOnce(item.lengths.map(({ length }) => length), [...path, 'lengths'], 'length');
+  return usedOnce(
+    item.lengths.map(({ length }) => length),
+    [...path, 'lengths'],
+    'length',
+  );
 }
 
 function greater(value: number, most: number, path: Path, than: string): Issue[] {
@@ -105,7 +127,9 @@ function usedOnce(names: readonly (string | number)[], path: Path, key: string):
       first.set(name, i);
       return [];
     }
-    return [issue([...path, i, key], `found ${JSON.stringify(name)} again; it is already at ${pointer([...path, before])}`)];
+    return [
+      issue([...path, i, key], `found ${JSON.stringify(name)} again; it is already at ${pointer([...path, before])}`),
+    ];
   });
 }
 

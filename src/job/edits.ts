@@ -41,10 +41,16 @@ export function setEnd(job: Job, side: 'left' | 'right', end: EndCondition): Job
  * on its left, or on its right where it is the first. The corner that was at its place moves to its right end. Throws when the
  * plan has 40 runs.
  */
-export function addRun(job: Job, at: number, run: Omit<Run, 'deflectionDeg'>, deflectionDeg = runFields.deflectionDeg.default): Job {
+export function addRun(
+  job: Job,
+  at: number,
+  run: Omit<Run, 'deflectionDeg'>,
+  deflectionDeg = runFields.deflectionDeg.default,
+): Job {
   const { runs } = job.unit.plan;
   if (runs.length >= MOST.runs) throw new Error(`a plan has at most ${MOST.runs} runs`);
-  if (!Number.isInteger(at) || at < 0 || at > runs.length) throw new Error(`no run can stand at place ${at} of ${runs.length}`);
+  if (!Number.isInteger(at) || at < 0 || at > runs.length)
+    throw new Error(`no run can stand at place ${at} of ${runs.length}`);
   const before = runs[at - 1];
   const added: Run = { ...run, deflectionDeg: before ? before.deflectionDeg : deflectionDeg };
   const left = runs.slice(0, at).map((old, i) => (i === at - 1 ? { ...old, deflectionDeg } : old));
@@ -80,12 +86,14 @@ export function addWall(job: Job, wall: SurveyedWall): Job {
 export function removeWall(job: Job, name: string): Job {
   const walls = job.survey.walls.filter((wall) => wall.name !== name);
   if (walls.length === job.survey.walls.length) return job;
-  const freed = (end: EndCondition): EndCondition => (end.kind === 'wall' && end.wall === name ? { kind: 'wall' } : end);
+  const freed = (end: EndCondition): EndCondition =>
+    end.kind === 'wall' && end.wall === name ? { kind: 'wall' } : end;
   const { leftEnd, rightEnd } = job.unit.plan;
   return withPlan(withSurvey(job, { walls }), { leftEnd: freed(leftEnd), rightEnd: freed(rightEnd) });
 }
 
-export const addLevel = (job: Job, level: SurveyedLevel): Job => withSurvey(job, { levels: [...job.survey.levels, level] });
+export const addLevel = (job: Job, level: SurveyedLevel): Job =>
+  withSurvey(job, { levels: [...job.survey.levels, level] });
 
 export const removeLevel = (job: Job, index: number): Job =>
   withSurvey(job, { levels: job.survey.levels.filter((_, i) => i !== index) });

@@ -82,7 +82,7 @@ export const rhythmFields = {
     min: -2000,
     max: 32_000,
     default: 0,
-    help: 'From the left end of the run’s frame line; beyond its ends at an outside corner.',
+    help: 'Of a pillar between those at the ends, from the left end of the run’s frame line.',
   }),
 } as const;
 
@@ -110,7 +110,13 @@ export const surveyFields = {
     default: 0,
     help: 'From the left end of the run’s frame line.',
   }),
-  height: length({ label: 'Floor level', min: -500, max: 500, default: 0, help: 'Above the datum; negative below it.' }),
+  height: length({
+    label: 'Floor level',
+    min: -500,
+    max: 500,
+    default: 0,
+    help: 'Above the datum; negative below it.',
+  }),
 } as const;
 
 /** Kerfs from memory: 3.2 for a table saw, 2.2–2.6 for a mitre saw. */
@@ -136,7 +142,14 @@ export const stockFields = {
     default: 700,
     help: 'As it is in the workshop.',
   }),
-  pricePence: number({ label: 'Price', unit: 'pence', min: 0, max: 10_000_000, default: 0, help: 'What you pay, before tax.' }),
+  pricePence: number({
+    label: 'Price',
+    unit: 'pence',
+    min: 0,
+    max: 10_000_000,
+    default: 0,
+    help: 'What you pay, before tax.',
+  }),
   pricePencePerM2: number({
     label: 'Price for a square metre',
     unit: 'pence',
@@ -149,9 +162,27 @@ export const stockFields = {
   sheetWidth: length({ label: 'Width', min: 100, max: 3000, default: 1220, help: 'The shorter side of the sheet.' }),
   width: length({ label: 'Width', min: 5, max: 600, default: 63, help: 'The greater side of the section.' }),
   thickness: length({ label: 'Thickness', min: 1, max: 150, default: 18, help: 'Actual, not nominal.' }),
-  maxLength: length({ label: 'Longest board', min: 300, max: 10_000, default: 3000, help: 'The longest top in one piece.' }),
-  section: length({ label: 'Section point', min: 0, max: 400, default: 0, help: 'Across the face, and out from the back.' }),
-  cut: length({ label: 'Cutter point', min: -60, max: 0, default: 0, help: 'Back from the face, and down from the edge.' }),
+  maxLength: length({
+    label: 'Longest board',
+    min: 300,
+    max: 10_000,
+    default: 3000,
+    help: 'The longest top in one piece.',
+  }),
+  section: length({
+    label: 'Section point',
+    min: 0,
+    max: 400,
+    default: 0,
+    help: 'Across the face, and out from the back.',
+  }),
+  cut: length({
+    label: 'Cutter point',
+    min: -60,
+    max: 0,
+    default: 0,
+    help: 'Back from the face, and down from the edge.',
+  }),
   radius: length({
     label: 'Radius',
     min: -2000,

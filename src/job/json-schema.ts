@@ -8,5 +8,10 @@ import { makeSchema, type RoomWords } from './schema';
 export function jobJsonSchema(rooms: readonly RoomWords[], layers: readonly string[]): Record<string, unknown> {
   const schema = z.toJSONSchema(makeSchema(rooms, layers), { io: 'input', target: 'draft-2020-12', reused: 'inline' });
   const { $schema, ...rest } = schema as Record<string, unknown>;
-  return { $schema, title: 'Counterwright job', description: 'All that a joiner decides about one unit. Lengths in millimetres.', ...rest };
+  return {
+    $schema,
+    title: 'Counterwright job',
+    description: 'All that a joiner decides about one unit. Lengths in millimetres.',
+    ...rest,
+  };
 }

@@ -92,6 +92,7 @@ function placeOf(text: string, at: number, wanted: string): Fault {
   const before = text.slice(0, at);
   const line = before.split('\n').length;
   const column = at - before.lastIndexOf('\n');
-  const found = at < text.length ? JSON.stringify(String.fromCodePoint(text.codePointAt(at) ?? 0)) : 'the end of the file';
+  const found =
+    at < text.length ? JSON.stringify(String.fromCodePoint(text.codePointAt(at) ?? 0)) : 'the end of the file';
   return { line, column, message: `line ${line}, column ${column}: found ${found} where ${wanted} should be` };
 }

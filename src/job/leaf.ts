@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Decision, Field } from '../vocabulary/field';
-import { anyOf, complaint, describe } from './words';
+import { anyOf, complaint, inWords } from './words';
 
 /** A message of the schema, made from what was found. */
 export const says = (allowed: string) => ({ error: (issue: { input?: unknown }) => complaint(issue.input, allowed) });
@@ -31,16 +31,16 @@ const oddCounts = (min: number, max: number): number[] =>
   Array.from({ length: max - min + 1 }, (_, i) => min + i).filter((n) => n % 2 === 1 || n === 0);
 
 /** The values that a field takes, with its words; no default. */
-export function valueOf(field: Field): z.ZodType<Decision> {
+export function valuesOf(field: Field): z.ZodType<Decision> {
   return bare(field).meta({ title: field.label, description: `${unitOf(field)}${field.help}` });
 }
 
 /** A number field's values, typed as a number. */
 export const numberOf = (field: Field & { readonly default: number }): z.ZodType<number> =>
-  valueOf(field) as z.ZodType<number>;
+  valuesOf(field) as z.ZodType<number>;
 
-/** As `valueOf`, its default taken where the file is silent. */
-export const decisionOf = (field: Field): z.ZodType<Decision> => valueOf(field).default(field.default as never);
+/** As `valuesOf`, its default taken where the file is silent. */
+export const decisionOf = (field: Field): z.ZodType<Decision> => valuesOf(field).default(field.default as never);
 
 function bare(field: Field): z.ZodType<Decision> {
   const told = says(allowedIn(field));
@@ -81,7 +81,10 @@ export function id(allowed = 'an id of 1 to 60 letters, digits, dots and dashes'
 /** Free text, kept as it is. */
 export function text(title: string, most: number, least = 0): z.ZodType<string> {
   const told = says(`text of ${least} to ${most} characters`);
-  const bounded = { error: (issue: { input?: unknown }) => `found text of ${lengthOf(issue.input)} characters; allowed are ${least} to ${most}` };
+  const bounded = {
+    error: (issue: { input?: unknown }) =>
+      `found text of ${lengthOf(issue.input)} characters; allowed are ${least} to ${most}`,
+  };
   return z.string(told).min(least, bounded).max(most, bounded).meta({ title });
 }
 
@@ -112,6 +115,6 @@ export function toldApartBy(key: string, words: readonly string[]) {
 /** A list of `least` to `most` things. */
 export function listOf<T extends z.ZodType>(of: T, least: number, most: number, things: string) {
   const allowed = `a list of ${least} to ${most} ${things}`;
-  const told = { error: (issue: { input?: unknown }) => `found ${describe(issue.input)}; allowed is ${allowed}` };
+  const told = { error: (issue: { input?: unknown }) => `found ${inWords(issue.input)}; allowed is ${allowed}` };
   return z.array(of, says(allowed)).min(least, told).max(most, told);
 }

@@ -26,7 +26,8 @@ export function migrate(file: Foreign, current: number, steps: readonly Step[] =
   let at = file;
   for (let version = found; version < current; version += 1) {
     const step = steps.find((candidate) => candidate.from === version);
-    if (!step) return refused(`version ${version} can no longer be read; the oldest that can is ${oldest(steps, current)}`);
+    if (!step)
+      return refused(`version ${version} can no longer be read; the oldest that can is ${oldest(steps, current)}`);
     try {
       at = { ...step.upgrade(at), version: version + 1 };
     } catch (error) {

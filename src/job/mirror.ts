@@ -18,7 +18,8 @@ export function mirrorJob(job: Job, frameLength?: FrameLength): Job {
   const lengthOf = (index: number): number => {
     const run = plan.runs[index];
     if (run?.over === 'frame') return run.length;
-    if (!frameLength) throw new Error(`run ${index + 1} is not taken over the frame: its frame length is needed to mirror it`);
+    if (!frameLength)
+      throw new Error(`run ${index + 1} is not taken over the frame: its frame length is needed to mirror it`);
     return frameLength(index);
   };
   return {
@@ -56,7 +57,9 @@ function mirroredSurvey({ survey, unit }: Job, lengthOf: FrameLength): Survey {
   // In the mirror, and turned so that the first run points along x again, a direction δ becomes Σ deflections − δ.
   const turn = runs.slice(0, -1).reduce((sum, run) => sum + run.deflectionDeg, 0);
   return {
-    walls: survey.walls.map((wall): SurveyedWall => ({ ...wall, directionDeg: withinHalfTurn(kept(turn - wall.directionDeg)) })),
+    walls: survey.walls.map(
+      (wall): SurveyedWall => ({ ...wall, directionDeg: withinHalfTurn(kept(turn - wall.directionDeg)) }),
+    ),
     levels: survey.levels.map((level) => ({
       ...level,
       run: runs.length + 1 - level.run,
@@ -65,11 +68,18 @@ function mirroredSurvey({ survey, unit }: Job, lengthOf: FrameLength): Survey {
   };
 }
 
-const withinHalfTurn = (deg: number): number => (Math.abs(deg) <= 180 ? deg : kept(deg - 360 * Math.round(deg / 360)));
+/** The same direction above −180 and up to 180 degrees. */
+function withinHalfTurn(deg: number): number {
+  const turned = kept(deg - 360 * Math.round(deg / 360));
+  return turned === -180 ? 180 : turned;
+}
 
 function otherHand(decisions: Readonly<Record<string, Decision>>): Record<string, Decision> {
   return Object.fromEntries(
-    Object.entries(decisions).map(([key, value]) => [key, value === 'left' ? 'right' : value === 'right' ? 'left' : value]),
+    Object.entries(decisions).map(([key, value]) => [
+      key,
+      value === 'left' ? 'right' : value === 'right' ? 'left' : value,
+    ]),
   );
 }
 

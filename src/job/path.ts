@@ -30,7 +30,8 @@ function set(at: unknown, steps: readonly (string | number)[], value: unknown, w
   const [step, ...rest] = steps;
   if (step === undefined) return value;
   if (step === '__proto__') throw new Error(`nothing in a job is named '__proto__' (${whole})`);
-  if (typeof at !== 'object' || at === null) throw new Error(`'${whole}' leads nowhere: there is no place for '${step}'`);
+  if (typeof at !== 'object' || at === null)
+    throw new Error(`'${whole}' leads nowhere: there is no place for '${step}'`);
   if (Array.isArray(at)) return setInList(at, step, rest, value, whole);
   const old = Object.hasOwn(at, step) ? (at as Record<string, unknown>)[step] : undefined;
   if (old === undefined && rest.length > 0) throw new Error(`'${whole}' leads nowhere: there is no '${step}'`);
@@ -40,7 +41,13 @@ function set(at: unknown, steps: readonly (string | number)[], value: unknown, w
   return Object.fromEntries(Object.entries(at).filter(([key]) => key !== String(step)));
 }
 
-function setInList(list: readonly unknown[], step: string | number, rest: readonly (string | number)[], value: unknown, whole: string) {
+function setInList(
+  list: readonly unknown[],
+  step: string | number,
+  rest: readonly (string | number)[],
+  value: unknown,
+  whole: string,
+) {
   const place = Number(step);
   if (!Number.isInteger(place) || place < 0 || place >= list.length) {
     throw new Error(`'${whole}' leads nowhere: '${step}' is no place in a list of ${list.length}`);

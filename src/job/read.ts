@@ -6,7 +6,7 @@ import { faultOf } from './json';
 import { MOST_CHARACTERS, tooMuch } from './limits';
 import { type Foreign, migrate } from './migrate';
 import { FORMAT, makeSchema, type RoomWords, VERSION } from './schema';
-import { describe } from './words';
+import { inWords } from './words';
 
 /** Layers to which a length may be taken. */
 export const LAYERS: readonly string[] = ['frame', 'cladding', 'pillar', 'plinth', 'skirting', 'panel', 'top'];
@@ -23,9 +23,9 @@ export type Checker = (value: unknown) => Result<Job>;
 export function makeChecker(rooms: readonly RoomWords[], layers: readonly string[] = LAYERS): Checker {
   const schema = makeSchema(rooms, layers);
   return (value) => {
-    if (!isGroup(value)) return refused('', `this is no Counterwright job: found ${describe(value)}`);
+    if (!isGroup(value)) return refused('', `this is no Counterwright job: found ${inWords(value)}`);
     if (value.format !== FORMAT) {
-      const found = value.format === undefined ? 'it has no "format"' : `its "format" is ${describe(value.format)}`;
+      const found = value.format === undefined ? 'it has no "format"' : `its "format" is ${inWords(value.format)}`;
       return refused('/format', `this is JSON but not a Counterwright job: ${found}; allowed is "${FORMAT}"`);
     }
     const excess = tooMuch(value);

@@ -3,8 +3,8 @@ import type { Cutter } from '../vocabulary/book';
 import type { Segment, Vec2 } from '../vocabulary/geometry';
 import type { StockBook, Tools } from '../vocabulary/job';
 import { fixingFields, MOST, stockFields, toolFields } from './fields';
-import { anyOf } from './words';
 import { group, id, listOf, numberOf, says, text, toldApartBy } from './leaf';
+import { anyOf } from './words';
 
 const name = text('Name', 200, 1);
 const item = { id: id(), name, densityKgM3: numberOf(stockFields.densityKgM3) };

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Job, Plan, Survey } from '../vocabulary/job';
 import type { Room } from '../vocabulary/room';
 import { endFields, jobFields, MOST, rhythmFields, runFields, surveyFields, unitFields } from './fields';
-import { decisionOf, group, listOf, numberOf, says, text, toldApartBy, valueOf } from './leaf';
+import { decisionOf, group, listOf, numberOf, says, text, toldApartBy, valuesOf } from './leaf';
 import { stockBook, tools } from './schema-stock';
 import { anyOf } from './words';
 
@@ -19,7 +19,7 @@ const rhythm = z.discriminatedUnion(
   [
     group({ by: z.literal('count'), count: numberOf(rhythmFields.count) }),
     group({ by: z.literal('pitch'), pitch: numberOf(rhythmFields.pitch) }),
-    group({ by: z.literal('marks'), marks: listOf(numberOf(rhythmFields.mark), 2, MOST.marks, 'pillar centres') }),
+    group({ by: z.literal('marks'), marks: listOf(numberOf(rhythmFields.mark), 0, MOST.marks, 'pillar centres') }),
   ],
   toldApartBy('by', ['count', 'pitch', 'marks']),
 );
@@ -44,7 +44,7 @@ function plan(layers: readonly string[]): z.ZodType<Plan> {
       description: 'The layer to which the length was taken.',
     }),
     deflectionDeg: numberOf(runFields.deflectionDeg),
-    through: valueOf(runFields.through) as z.ZodType<'this' | 'next'>,
+    through: valuesOf(runFields.through) as z.ZodType<'this' | 'next'>,
     rhythm: rhythm.optional(),
   });
   return group({ runs: listOf(run, 1, MOST.runs, 'runs'), leftEnd: end, rightEnd: end });
@@ -52,7 +52,11 @@ function plan(layers: readonly string[]): z.ZodType<Plan> {
 
 const survey: z.ZodType<Survey> = group({
   walls: listOf(
-    group({ name: wallName, directionDeg: numberOf(surveyFields.directionDeg), leanDeg: numberOf(surveyFields.leanDeg) }),
+    group({
+      name: wallName,
+      directionDeg: numberOf(surveyFields.directionDeg),
+      leanDeg: numberOf(surveyFields.leanDeg),
+    }),
     0,
     MOST.walls,
     'walls',
@@ -90,7 +94,7 @@ export function makeSchema(rooms: readonly RoomWords[], layers: readonly string[
     name: text('Name of the job', 200),
     client: group({ name: text('Client', 200), contact: text('Contact', 1000) }),
     site: group({ address: text('Address', 1000), notes: text('Notes', 20_000) }),
-    units: valueOf(jobFields.units) as z.ZodType<Job['units']>,
+    units: valuesOf(jobFields.units) as z.ZodType<Job['units']>,
     survey,
     unit: group({
       name: text('Name of the unit', 200),

@@ -10,7 +10,12 @@ import type { Outline } from '../vocabulary/geometry';
  * the middle of: oak 700–720, ash 690–710, walnut 610–640, sapele 640; whitewood 450–470).
  */
 
-const MDF: readonly { readonly thickness: number; readonly densityKgM3: number; readonly pricePence: number; readonly long: boolean }[] = [
+const MDF: readonly {
+  readonly thickness: number;
+  readonly densityKgM3: number;
+  readonly pricePence: number;
+  readonly long: boolean;
+}[] = [
   { thickness: 6, densityKgM3: 800, pricePence: 1500, long: false },
   { thickness: 9, densityKgM3: 780, pricePence: 1900, long: true },
   { thickness: 12, densityKgM3: 760, pricePence: 2400, long: true },
@@ -37,7 +42,9 @@ const sheets: readonly Sheet[] = MDF.flatMap(({ thickness, densityKgM3, pricePen
   });
   const usual = sheet(`mdf-${thickness}`, SHORT, pricePence);
   // Dearer by area, rounded to the shilling of our days: 10 pence.
-  return long ? [usual, sheet(`mdf-${thickness}-long`, LONG, Math.round((pricePence * LONG) / SHORT / 10) * 10)] : [usual];
+  return long
+    ? [usual, sheet(`mdf-${thickness}-long`, LONG, Math.round((pricePence * LONG) / SHORT / 10) * 10)]
+    : [usual];
 });
 
 /** Lengths at so much a metre. */
@@ -69,11 +76,23 @@ const mouldings: readonly Moulding[] = [
   moulding('skirting-torus-145', 'Skirting, torus, 145 × 18', mouldedStrip(145, 18, torus(14, 5)), 390),
   moulding('skirting-chamfer-95', 'Skirting, chamfered, 95 × 15', mouldedStrip(95, 15, chamfer(6, 12)), 260),
   moulding('panel-ogee-30', 'Panel moulding, ogee, 30 × 15', panelMoulding(30, 15, ogee(8, 16, 2), ovolo(3, 3)), 210),
-  moulding('panel-ovolo-22', 'Panel moulding, ovolo, 22 × 12', panelMoulding(22, 12, ovolo(8, 12, 1), chamfer(2, 2)), 170),
+  moulding(
+    'panel-ovolo-22',
+    'Panel moulding, ovolo, 22 × 12',
+    panelMoulding(22, 12, ovolo(8, 12, 1), chamfer(2, 2)),
+    170,
+  ),
   moulding('panel-bead-25', 'Panel moulding, bead, 25 × 12', panelMoulding(25, 12, bead(8, 2), chamfer(2, 2)), 180),
 ];
 
-const hardwood = (id: string, name: string, thickness: number, densityKgM3: number, maxLength: number, poundsPerM2: number): Hardwood => ({
+const hardwood = (
+  id: string,
+  name: string,
+  thickness: number,
+  densityKgM3: number,
+  maxLength: number,
+  poundsPerM2: number,
+): Hardwood => ({
   kind: 'hardwood',
   id,
   name: `${name}, planed ${thickness}`,

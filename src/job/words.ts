@@ -1,7 +1,7 @@
 const SHOWN = 40;
 
 /** A foreign value in plain words, short enough for a message. */
-export function describe(value: unknown): string {
+export function inWords(value: unknown): string {
   if (value === undefined || value === null) return value === null ? 'null' : 'nothing';
   if (typeof value === 'string') return `the text ${JSON.stringify(shorten(value))}`;
   if (typeof value === 'number') return Number.isFinite(value) ? `${value}` : 'a number too large to hold';
@@ -14,7 +14,7 @@ const shorten = (text: string) => (text.length > SHOWN ? `${text.slice(0, SHOWN)
 
 /** Says what was found and what is allowed. `allowed` is a noun phrase: "a length from 300 to 3000 mm". */
 export function complaint(found: unknown, allowed: string): string {
-  return found === undefined ? `missing: needs ${allowed}` : `found ${describe(found)}; allowed is ${allowed}`;
+  return found === undefined ? `missing: needs ${allowed}` : `found ${inWords(found)}; allowed is ${allowed}`;
 }
 
 /** `a, b or c` */

@@ -29,4 +29,5 @@ function inline(value: unknown): string {
 }
 
 /** JSON knows no `undefined`: an optional value that is not there is left out. */
-const entriesOf = (value: object): [string, unknown][] => Object.entries(value).filter(([, item]) => item !== undefined);
+const entriesOf = (value: object): [string, unknown][] =>
+  Object.entries(value).filter(([, item]) => item !== undefined);

@@ -1,4 +1,4 @@
-import { boundsInRoom } from '../base/solid/solid';
+import { boundsInRoom } from '../base/solid/extent';
 import type { StockItem } from '../vocabulary/book';
 import type { MaterialTotal, Totals } from '../vocabulary/design';
 import type { Vec2, Vec3 } from '../vocabulary/geometry';

@@ -6,6 +6,9 @@ import type { FrameTimber } from '../vocabulary/rod';
 /** A line that need not fall on the middle of a stud must lie at least this far in from its edge (common practice, no source). */
 const LEAST_EDGE = 6;
 
+/** A module stud is not stood nearer than this, clear, to one that is needed: no room to fix a noggin (common practice, no source). */
+const LEAST_CLEAR = 100;
+
 type StudWish = Extract<Backing, { kind: 'stud' }>;
 type Standing = { centre: number; reasons: string[] };
 
@@ -66,13 +69,13 @@ const equally = (a: number, b: number, centres: number): readonly number[] => {
 
 /**
  * Module lines, measured in whole centres from the datum end, that fall between a and b; those not needed to keep within the centres
- * are left out. Where a stud already stands in a line's way and the rest can't keep within the centres, that gap is divided equally.
+ * are left out, and so are those hard by another stud. Where the rest can't keep within the centres, that gap is divided equally.
  */
 function onModule(a: number, b: number, from: number, to: number, timber: FrameTimber): readonly number[] {
   const { centres, face, datum } = timber;
   const line = (k: number): number => (datum === 'left' ? from + k * centres : to - k * centres);
   const count = Math.floor((to - from) / centres);
-  const lines = Array.from({ length: count }, (_, k) => line(k + 1)).filter((x) => x - a >= face && b - x >= face);
+  const lines = Array.from({ length: count }, (_, k) => line(k + 1)).filter((x) => Math.min(x - a, b - x) >= face + LEAST_CLEAR);
   const kept = dropSpare([a, ...lines.sort((p, q) => p - q), b], centres);
   const widest = Math.max(...kept.slice(1).map((x, i) => x - kept[i]));
   return widest <= centres + SAME_LENGTH ? kept.slice(1, -1) : equally(a, b, centres);

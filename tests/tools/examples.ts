@@ -1,5 +1,5 @@
-import { LAYERS } from '../../src/job/read.ts';
-import { type RoomWords } from '../../src/job/schema.ts';
+import type { LAYERS } from '../../src/job/read.ts';
+import type { RoomWords } from '../../src/job/schema.ts';
 import { newJob } from '../../src/job/start.ts';
 import type { Decision } from '../../src/vocabulary/field.ts';
 import type { EndCondition, Job, Plan, Run } from '../../src/vocabulary/job.ts';
@@ -17,14 +17,27 @@ const wall = (name?: string): EndCondition => (name === undefined ? { kind: 'wal
 
 /** The examples, by file name. The hall, its village and its committee are invented. */
 export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, Job>> {
-  const hall = (name: string, unit: { name: string; height: number; depth: number; plan: Plan }, elements: Decisions): Job => {
+  const hall = (
+    name: string,
+    unit: { name: string; height: number; depth: number; plan: Plan },
+    elements: Decisions,
+  ): Job => {
     const start = newJob(name, rooms);
     const decided = Object.entries(start.unit.elements).map(([kind, old]) => [kind, { ...old, ...elements[kind] }]);
     return {
       ...start,
       client: { name: 'Larkmoor Hall committee', contact: 'bookings@larkmoor-hall.example' },
-      site: { address: 'Larkmoor Hall, The Green, Larkmoor', notes: 'An invented hall. Deliveries by the kitchen door.' },
-      unit: { ...unit, elements: Object.fromEntries(decided) },
+      site: {
+        address: 'Larkmoor Hall, The Green, Larkmoor',
+        notes: 'An invented hall. Deliveries by the kitchen door.',
+      },
+      unit: {
+        name: unit.name,
+        plan: unit.plan,
+        height: unit.height,
+        depth: unit.depth,
+        elements: Object.fromEntries(decided),
+      },
     };
   };
 
@@ -36,7 +49,11 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
       depth: 550,
       plan: { runs: [run(3600, 'plinth')], leftEnd: wall('chimney breast'), rightEnd: wall('store wall') },
     },
-    { pillar: { rhythm: 'count', bays: 5, width: 100, flutes: 3 }, panel: { margin: 75 }, skirting: { moulding: 'skirting-chamfer-95' } },
+    {
+      pillar: { rhythm: 'count', bays: 5, width: 100, flutes: 3 },
+      panel: { margin: 75 },
+      skirting: { moulding: 'skirting-chamfer-95' },
+    },
   );
 
   const corner = hall(
@@ -45,7 +62,11 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
       name: 'Servery',
       height: 1100,
       depth: 650,
-      plan: { runs: [run(4800, 'plinth', 90), run(2600, 'plinth')], leftEnd: wall('kitchen wall'), rightEnd: { kind: 'return', length: 520 } },
+      plan: {
+        runs: [run(4800, 'plinth', 90), run(2600, 'plinth')],
+        leftEnd: wall('kitchen wall'),
+        rightEnd: { kind: 'return', length: 520 },
+      },
     },
     { frame: { timber: 'sawn-38x89' }, cladding: { sheet: 'mdf-12-long' }, pillar: { pitch: 750 } },
   );
@@ -57,7 +78,13 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
       height: 1070,
       depth: 500,
       plan: {
-        runs: [run(1500, 'top', 45), run(900, 'top', 45, 'next'), run(2100, 'top', 45), run(900, 'top', 45, 'next'), run(1500, 'top')],
+        runs: [
+          run(1500, 'top', 45),
+          run(900, 'top', 45, 'next'),
+          run(2100, 'top', 45),
+          run(900, 'top', 45, 'next'),
+          run(1500, 'top'),
+        ],
         leftEnd: wall(),
         rightEnd: wall(),
       },
@@ -74,13 +101,18 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
       plan: {
         runs: [
           { ...run(3150, 'frame', -91.4), rhythm: { by: 'count', count: 4 } },
-          { ...run(2240, 'frame'), rhythm: { by: 'marks', marks: [420, 1180, 1900] } },
+          { ...run(2240, 'frame'), rhythm: { by: 'marks', marks: [480, 1080, 1690] } },
         ],
         leftEnd: { kind: 'free' },
         rightEnd: wall('porch wall'),
       },
     },
-    { pillar: { flutes: 0 }, plinth: { cutter: 'chamfer-6' }, panel: { moulding: 'panel-bead-25' }, top: { hardwood: 'ash-32' } },
+    {
+      pillar: { flutes: 0 },
+      plinth: { cutter: 'chamfer-6' },
+      panel: { moulding: 'panel-bead-25' },
+      top: { hardwood: 'oak-32' },
+    },
   );
 
   return {
@@ -100,7 +132,10 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
     },
     'corner-return.job.json': {
       ...corner,
-      survey: { walls: [{ name: 'kitchen wall', directionDeg: 90.5, leanDeg: 0 }], levels: [{ run: 1, along: 0, height: 3 }] },
+      survey: {
+        walls: [{ name: 'kitchen wall', directionDeg: 90.5, leanDeg: 0 }],
+        levels: [{ run: 1, along: 0, height: 3 }],
+      },
     },
     'canted.job.json': canted,
     'inside-corner.job.json': {

@@ -2,4 +2,4 @@
 import { writeFileSync } from 'node:fs';
 import { schemaFile, schemaText } from '../job/schema-text.ts';
 
-writeFileSync(schemaFile, await schemaText());
+writeFileSync(schemaFile, schemaText());

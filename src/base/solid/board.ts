@@ -19,12 +19,12 @@ export function boardSolid(board: Board): Solid {
   const numbers = numberCorners(rings, points);
 
   for (let r = 0; r + 1 < rings.length; r++) {
-    const low = numbers[r] as number[];
-    const high = numbers[r + 1] as number[];
+    const low = numbers[r];
+    const high = numbers[r + 1];
     for (let i = 0; i < n; i++) {
       const j = i + 1 === n ? 0 : i + 1;
-      addTriangle(triangles, low[i] as number, low[j] as number, high[j] as number);
-      addTriangle(triangles, low[i] as number, high[j] as number, high[i] as number);
+      addTriangle(triangles, low[i], low[j], high[j]);
+      addTriangle(triangles, low[i], high[j], high[i]);
     }
   }
 
@@ -41,15 +41,9 @@ export function boardSolid(board: Board): Solid {
     at += hole.length;
   }
 
-  addCap(triangles, rings[0] as Ring, holes, [...(numbers[0] as number[]), ...count(back, holePoints)], true);
+  addCap(triangles, rings[0], holes, [...numbers[0], ...count(back, holePoints)], true);
   const last = rings.length - 1;
-  addCap(
-    triangles,
-    rings[last] as Ring,
-    holes,
-    [...(numbers[last] as number[]), ...count(back + holePoints, holePoints)],
-    false,
-  );
+  addCap(triangles, rings[last], holes, [...numbers[last], ...count(back + holePoints, holePoints)], false);
   return { points: Float64Array.from(points), triangles: Uint32Array.from(triangles) };
 }
 
@@ -59,12 +53,12 @@ const count = (from: number, howMany: number): number[] => Array.from({ length: 
 function numberCorners(rings: readonly Ring[], points: number[]): number[][] {
   const numbers: number[][] = [];
   for (let r = 0; r < rings.length; r++) {
-    const ring = rings[r] as Ring;
+    const ring = rings[r];
     const below = rings[r - 1];
     numbers.push(
       ring.points.map(([x, y], i) => {
-        const [bx, by] = below?.out === ring.out ? (below.points[i] as Vec2) : [Number.NaN, 0];
-        if (Math.abs(x - bx) < SAME && Math.abs(y - by) < SAME) return (numbers[r - 1] as number[])[i] as number;
+        const [bx, by] = below?.out === ring.out ? below.points[i] : [Number.NaN, 0];
+        if (Math.abs(x - bx) < SAME && Math.abs(y - by) < SAME) return numbers[r - 1][i];
         points.push(x, y, ring.out);
         return points.length / 3 - 1;
       }),
@@ -86,9 +80,7 @@ function addCap(
 ): void {
   const cap = fill(ring.points, holes);
   for (let t = 0; t < cap.length; t += 3) {
-    const [a, b, c] = [cap[t] as number, cap[t + 1] as number, cap[t + 2] as number].map(
-      (k) => numbers[k] as number,
-    ) as [number, number, number];
+    const [a, b, c] = [cap[t], cap[t + 1], cap[t + 2]].map((k) => numbers[k]) as [number, number, number];
     if (facesBack) triangles.push(a, c, b);
     else triangles.push(a, b, c);
   }

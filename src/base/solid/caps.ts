@@ -11,8 +11,8 @@ export function fill(points: readonly Vec2[], holes: readonly (readonly Vec2[])[
   const all = rings.flat();
   const flat = new Float64Array(all.length * 2);
   for (let i = 0; i < all.length; i++) {
-    flat[2 * i] = (all[i] as Vec2)[0];
-    flat[2 * i + 1] = (all[i] as Vec2)[1];
+    flat[2 * i] = all[i][0];
+    flat[2 * i + 1] = all[i][1];
   }
   const starts: number[] = [];
   let at = points.length;
@@ -23,8 +23,8 @@ export function fill(points: readonly Vec2[], holes: readonly (readonly Vec2[])[
   const triangles = earcut(flat, starts);
   if (twiceArea(flat, triangles) < 0) {
     for (let t = 0; t < triangles.length; t += 3) {
-      const second = triangles[t + 1] as number;
-      triangles[t + 1] = triangles[t + 2] as number;
+      const second = triangles[t + 1];
+      triangles[t + 1] = triangles[t + 2];
       triangles[t + 2] = second;
     }
   }
@@ -38,14 +38,13 @@ export function fill(points: readonly Vec2[], holes: readonly (readonly Vec2[])[
 function twiceArea(flat: Float64Array, triangles: readonly number[]): number {
   let sum = 0;
   for (let t = 0; t < triangles.length; t += 3) {
-    sum += turn(flat, triangles[t] as number, triangles[t + 1] as number, triangles[t + 2] as number);
+    sum += turn(flat, triangles[t], triangles[t + 1], triangles[t + 2]);
   }
   return sum;
 }
 
 const turn = (p: Float64Array, a: number, b: number, c: number): number =>
-  ((p[2 * b] as number) - (p[2 * a] as number)) * ((p[2 * c + 1] as number) - (p[2 * a + 1] as number)) -
-  ((p[2 * b + 1] as number) - (p[2 * a + 1] as number)) * ((p[2 * c] as number) - (p[2 * a] as number));
+  (p[2 * b] - p[2 * a]) * (p[2 * c + 1] - p[2 * a + 1]) - (p[2 * b + 1] - p[2 * a + 1]) * (p[2 * c] - p[2 * a]);
 
 /** The ear clipper leaves out points on a straight line. Edges without a partner are split at the points that lie on them. */
 function withSkippedPoints(
@@ -58,7 +57,7 @@ function withSkippedPoints(
   const partners = new Set<number>();
   let first = 0;
   for (let r = 0; r < rings.length; r++) {
-    const size = (rings[r] as readonly Vec2[]).length;
+    const size = rings[r].length;
     for (let i = 0; i < size; i++) {
       const [a, b] = [first + i, first + ((i + 1) % size)];
       // Outside the polygon the partner of side a→b runs b→a; a hole's is the other way about.
@@ -72,7 +71,7 @@ function withSkippedPoints(
     forEachEdge(current, (a, b) => edges.add(a * n + b));
     const next: number[] = [];
     for (let t = 0; t < current.length; t += 3) {
-      next.push(...splitOnce(flat, n, edges, current[t] as number, current[t + 1] as number, current[t + 2] as number));
+      next.push(...splitOnce(flat, n, edges, current[t], current[t + 1], current[t + 2]));
     }
     if (next.length === current.length) break;
     current = next;
@@ -87,7 +86,7 @@ function withSkippedPoints(
 
 function forEachEdge(triangles: readonly number[], visit: (a: number, b: number) => void): void {
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t] as number, triangles[t + 1] as number, triangles[t + 2] as number];
+    const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]];
     visit(a, b);
     visit(b, c);
     visit(c, a);
@@ -116,14 +115,14 @@ function splitOnce(
 
 /** The point nearest to p that lies on the open edge p–q, or −1. */
 function pointOn(flat: Float64Array, n: number, p: number, q: number): number {
-  const [px, py] = [flat[2 * p] as number, flat[2 * p + 1] as number];
-  const [dx, dy] = [(flat[2 * q] as number) - px, (flat[2 * q + 1] as number) - py];
+  const [px, py] = [flat[2 * p], flat[2 * p + 1]];
+  const [dx, dy] = [flat[2 * q] - px, flat[2 * q + 1] - py];
   const length2 = dx * dx + dy * dy;
   let best = -1;
   let nearest = 1;
   for (let k = 0; k < n; k++) {
     if (k === p || k === q) continue;
-    const [x, y] = [(flat[2 * k] as number) - px, (flat[2 * k + 1] as number) - py];
+    const [x, y] = [flat[2 * k] - px, flat[2 * k + 1] - py];
     const along = (x * dx + y * dy) / length2;
     if (along > 0 && along < nearest && Math.abs(x * dy - y * dx) <= 1e-9 * length2) {
       best = k;

@@ -11,9 +11,9 @@ export function meshOf(part: { readonly shape: Shape; readonly place: Place }): 
   const { origin: o, along: a, across: b, out: c } = part.place;
   const positions = new Float32Array(points.length);
   for (let i = 0; i < points.length; i += 3) {
-    const x = points[i] as number;
-    const y = points[i + 1] as number;
-    const z = points[i + 2] as number;
+    const x = points[i];
+    const y = points[i + 1];
+    const z = points[i + 2];
     positions[i] = o[0] + a[0] * x + b[0] * y + c[0] * z;
     positions[i + 1] = o[1] + a[1] * x + b[1] * y + c[1] * z;
     positions[i + 2] = o[2] + a[2] * x + b[2] * y + c[2] * z;

@@ -1,16 +1,31 @@
 import type { Vec2 } from '../../vocabulary/geometry';
 import type { Board } from '../../vocabulary/shape';
+import { hull } from '../polygon';
 import { type LocalView, SQUARE_ON } from './project';
 import { type Ring, ringsOf } from './rings';
 
-/** Seen square on, a board shows its outline with each side where its edge stands out furthest; otherwise null. */
+/**
+ * Seen square on, a board shows the furthest that its sides stand out anywhere between back and face; otherwise null. Where two
+ * neighbours stand out furthest at different heights, the small notch at their corner is not shown.
+ */
 export function boardOutline(board: Board, view: LocalView): Vec2[] | null {
   if (Math.abs(view.toward[2]) < SQUARE_ON) return null;
   const rings = ringsOf(board);
-  const widest = furthest(board, rings);
-  const points = widest.map(([a, b]) => view.onPaper(a, b, board.thickness));
+  const points = silhouette(board, rings).map(([a, b]) => view.onPaper(a, b, board.thickness));
   return view.toward[2] > 0 ? points : points.reverse();
 }
+
+function silhouette(board: Board, rings: readonly Ring[]): readonly Vec2[] {
+  if (rings.every((ring) => ring.points === rings[0].points)) return rings[0].points;
+  return isConvex(board.outline) ? hull(rings.flatMap((ring) => ring.points)) : furthest(board, rings);
+}
+
+const isConvex = (outline: readonly Vec2[]): boolean =>
+  outline.every((a, i) => {
+    const b = outline[(i + 1) % outline.length];
+    const c = outline[(i + 2) % outline.length];
+    return (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]) >= 0;
+  });
 
 /** Seen square on, the arris round the near face where edges slope or are moulded; otherwise none. */
 export function boardLines(board: Board, view: LocalView): Vec2[][] {
@@ -26,11 +41,10 @@ export function boardLines(board: Board, view: LocalView): Vec2[][] {
   return lines;
 }
 
-/** Each side as far out as any ring has it, met with its neighbours. */
+/** Each side as far out as any ring has it, made to meet its neighbours there. */
 function furthest(board: Board, rings: readonly Ring[]): readonly Vec2[] {
   const { outline } = board;
   const n = outline.length;
-  if (rings.every((ring) => ring.points === rings[0].points)) return rings[0].points;
   const growth = outline.map((a, i) => {
     const b = outline[(i + 1) % n];
     const length = Math.hypot(b[0] - a[0], b[1] - a[1]);

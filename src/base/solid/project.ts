@@ -3,6 +3,7 @@ import type { Shape } from '../../vocabulary/shape';
 import { flatten } from '../outline';
 import { hull } from '../polygon';
 import { cross, dot } from '../vec';
+import { extentOf } from './extent';
 import { boardLines, boardOutline } from './project-board';
 import { stickLines, stickOutline } from './project-stick';
 import { solidOf } from './solid';
@@ -41,20 +42,15 @@ export const SQUARE_ON = 1 - 5e-7;
 const ON_OUTLINE = 1e-4;
 
 /**
- * A part in a view. The silhouette is exact for sticks seen from the side or along their axis, and for boards seen square on; from
- * elsewhere it is the convex hull, which is exact for convex boards and hides hollows in the edges of others.
+ * A part in a view. The silhouette is exact for sticks seen along their axis and for boards of one outline from back to face seen
+ * square on. From elsewhere it is the convex hull: exact for convex pieces, but it hides hollows in the outline of others.
  */
 export function projectOf(part: { readonly shape: Shape; readonly place: Place }, view: View): Projection {
   const { shape, place } = part;
   const local = localView(place, view);
-  const { points } = solidOf(shape);
-  const base = dot(place.origin, cross(view.right, view.up));
-  let nearest = -Infinity;
-  for (let i = 0; i < points.length; i += 3) {
-    nearest = Math.max(nearest, base + dot(local.toward, [points[i], points[i + 1], points[i + 2]]));
-  }
+  const [, nearest] = extentOf(part, cross(view.right, view.up));
   const own = shape.kind === 'stick' ? stickOutline(shape, local) : boardOutline(shape, local);
-  const outline = own ?? hull(paperPoints(points, local));
+  const outline = own ?? hull(paperPoints(solidOf(shape).points, local));
   const lines = shape.kind === 'stick' ? stickLines(shape, local) : boardLines(shape, local);
   const holes = shape.kind === 'board' && own ? shape.holes.map((hole) => holeOnPaper(flatten(hole), local)) : [];
   return { outline, holes, lines: lines.filter((line) => !liesOn(line, outline)), nearest };

@@ -33,24 +33,35 @@ export function growthAt(edge: BoardEdge, out: number, above: boolean): number {
   return before[1];
 }
 
+const known = new WeakMap<Board, readonly Ring[]>();
+
 /**
  * The rings of a board from its back to its face: at every level where an edge changes, the outline with each side moved
- * outward by its edge's growth there. All rings have the outline's corners in the same order.
+ * outward by its edge's growth there. All rings have the outline's corners in the same order; the same board gives the same rings.
  * Throws, with the values, when a side is moved in so far that nothing of it is left, or the board is otherwise impossible.
  */
 export function ringsOf(board: Board): readonly Ring[] {
-  const { outline, edges, thickness } = board;
+  let rings = known.get(board);
+  if (!rings) {
+    rings = makeRings(board);
+    known.set(board, rings);
+  }
+  return rings;
+}
+
+function makeRings({ outline, edges, thickness }: Board): readonly Ring[] {
   if (!(thickness > 0)) throw new Error(`a board ${thickness} mm thick; it must be above 0`);
   if (edges.length !== outline.length) throw new Error(`a board of ${outline.length} sides has ${edges.length} edges`);
   const area = polygonArea(outline);
   if (!(area > 0)) throw new Error(`the outline of a board has an area of ${area} mm²; it must run counter-clockwise`);
+  const sides = outline.map((_, i) => sideOf(outline, i));
   const rings: Ring[] = [];
   for (const out of levelsOf(edges, thickness)) {
     const below = edges.map((edge) => growthAt(edge, out, false));
     const above = edges.map((edge) => growthAt(edge, out, true));
-    if (out > 0) rings.push({ out, points: moved(outline, below) });
-    const ledge = below.some((g, i) => Math.abs(g - (above[i] as number)) > SAME);
-    if (out === 0 || (ledge && out < thickness)) rings.push({ out, points: moved(outline, above) });
+    if (out > 0) rings.push({ out, points: moved(outline, sides, below) });
+    const ledge = below.some((g, i) => Math.abs(g - above[i]) > SAME);
+    if (out === 0 || (ledge && out < thickness)) rings.push({ out, points: moved(outline, sides, above) });
   }
   return rings;
 }
@@ -86,15 +97,14 @@ function levelsOf(edges: readonly BoardEdge[], thickness: number): number[] {
   });
 }
 
-/** The outline with side i moved outward by growth[i]. */
-function moved(outline: readonly Vec2[], growth: readonly number[]): readonly Vec2[] {
+/** The outline with side i, which runs in direction sides[i], moved outward by growth[i]. */
+function moved(outline: readonly Vec2[], sides: readonly Vec2[], growth: readonly number[]): readonly Vec2[] {
   if (growth.every((g) => g === 0)) return outline;
   const n = outline.length;
   const points = outline.map((corner, i): Vec2 => {
-    const before = sideOf(outline, (i + n - 1) % n);
-    const after = sideOf(outline, i);
-    const g = growth[(i + n - 1) % n] as number;
-    const h = growth[i] as number;
+    const last = i === 0 ? n - 1 : i - 1;
+    const [before, after] = [sides[last], sides[i]];
+    const [g, h] = [growth[last], growth[i]];
     // Unit directions d, e; outward normals (dy, −dx). Their meeting point moves by (h·d − g·e) / (d × e).
     const sine = before[0] * after[1] - before[1] * after[0];
     if (Math.abs(sine) < IN_LINE) {
@@ -103,22 +113,21 @@ function moved(outline: readonly Vec2[], growth: readonly number[]): readonly Ve
     }
     return [corner[0] + (h * before[0] - g * after[0]) / sine, corner[1] + (h * before[1] - g * after[1]) / sine];
   });
-  for (let i = 0; i < n; i++) {
-    const [a, b] = [points[i] as Vec2, points[(i + 1) % n] as Vec2];
-    const side = sideOf(outline, i);
+  sides.forEach((side, i) => {
+    const [a, b] = [points[i], points[(i + 1) % n]];
     const left = (b[0] - a[0]) * side[0] + (b[1] - a[1]) * side[1];
     if (!(left > SAME)) {
       throw new Error(
         `side ${i + 1} of a board, moved ${growth[i]} mm outward among its neighbours, is ${left} mm long; it must be above 0`,
       );
     }
-  }
+  });
   return points;
 }
 
 function sideOf(outline: readonly Vec2[], i: number): Vec2 {
-  const a = outline[i] as Vec2;
-  const b = outline[(i + 1) % outline.length] as Vec2;
+  const a = outline[i];
+  const b = outline[(i + 1) % outline.length];
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   if (!(length > SAME))
     throw new Error(`side ${i + 1} of a board, from (${a[0]}, ${a[1]}) to (${b[0]}, ${b[1]}), has no length`);

@@ -24,7 +24,7 @@ export function stickPoints(stick: Stick): Float64Array {
   const n = section.length;
   const points = new Float64Array(n * 6);
   for (let i = 0; i < n; i++) {
-    const [u, v] = section[i] as readonly [number, number];
+    const [u, v] = section[i];
     const start = planeAt(stick.start, u, v);
     const end = planeAt(stick.end, u, v);
     if (!(end > start)) {
@@ -54,10 +54,10 @@ export function stickTriangles(stick: Stick): Uint32Array {
     triangles[t++] = n + i;
   }
   for (let k = 0; k < cap.length; k += 3) {
-    triangles[t++] = cap[k] as number;
-    triangles[t++] = cap[k + 2] as number;
-    triangles[t++] = cap[k + 1] as number;
+    triangles[t++] = cap[k];
+    triangles[t++] = cap[k + 2];
+    triangles[t++] = cap[k + 1];
   }
-  for (let k = 0; k < cap.length; k++) triangles[t++] = n + (cap[k] as number);
+  for (let k = 0; k < cap.length; k++) triangles[t++] = n + cap[k];
   return triangles;
 }

@@ -30,14 +30,14 @@ function boardVolume(board: Board): number {
   const rings = ringsOf(board);
   let volume = 0;
   for (let r = 0; r + 1 < rings.length; r++) {
-    const low = rings[r] as (typeof rings)[number];
-    const high = rings[r + 1] as (typeof rings)[number];
+    const low = rings[r];
+    const high = rings[r + 1];
     if (low.points === high.points) {
       volume += polygonArea(low.points) * (high.out - low.out);
       continue;
     }
     const middle = low.points.map(([x, y], i): Vec2 => {
-      const [p, q] = high.points[i] as Vec2;
+      const [p, q] = high.points[i];
       return [(x + p) / 2, (y + q) / 2];
     });
     const areas = polygonArea(low.points) + 4 * polygonArea(middle) + polygonArea(high.points);

@@ -1,3 +1,4 @@
+import { SAME_LENGTH } from '../../base/tolerance';
 import { lying, rectangle, standing, straight, type Stuff } from '../../base/stuff';
 import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
 import type { Finding } from '../../vocabulary/finding';
@@ -41,7 +42,7 @@ function tooBig({ run, fillets }: RunFraming, width: number, thickness: number):
     const twice = Math.abs((b[0] - a[0]) * (points[2][1] - a[1]) - (points[2][0] - a[0]) * (b[1] - a[1]));
     const longest = Math.max(...sides);
     const across = twice / longest;
-    if (across <= thickness && longest <= width) return [];
+    if (across <= thickness + SAME_LENGTH && longest <= width + SAME_LENGTH) return [];
     return [{
       severity: 'note', rule: 'fillet-glued-up', subject: { run }, value: Math.max(across, longest), limit: width,
       message: `The corner fillet of run ${run} is ${Math.round(longest * 10) / 10} × ${Math.round(across * 10) / 10} mm in section; the frame timber is ${width} × ${thickness} mm.`,

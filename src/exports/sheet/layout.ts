@@ -1,6 +1,7 @@
 import type { Drawing, Stroke } from '../../vocabulary/drawing';
 import type { Vec2 } from '../../vocabulary/geometry';
-import { type Dimension, drawDimensions } from './dimensions';
+import type { Dimension } from './along';
+import { drawDimensions } from './dimensions';
 import type { Box, Ink, Lettering } from './ink';
 import { around, boxOf, textWidth } from './lettering';
 

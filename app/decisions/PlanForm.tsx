@@ -1,0 +1,95 @@
+import { setRun as changeRun, removeRun } from '../../src/job/edits';
+import { runFields } from '../../src/job/fields';
+import { LAYERS } from '../../src/job/read';
+import type { Run } from '../../src/vocabulary/job';
+import { app } from '../store/app';
+import { useApp, useDesign } from '../store/hooks';
+import { EndForm } from './EndForm';
+import { ChoiceInput, LengthInput, NumberInput } from './inputs';
+import { roomForRun, withNextRun } from './plan-edits';
+import { RhythmForm } from './RhythmForm';
+import { Section } from './Section';
+
+const layers = LAYERS.map((name) => ({ value: name, label: `the ${name}` }));
+
+function RunForm({ run, index, last }: { readonly run: Run; readonly index: number; readonly last: boolean }) {
+  const onRod = useDesign().rod.runs.find((candidate) => candidate.jobIndex === index);
+  const only = useApp((state) => state.document.unit.plan.runs.length === 1);
+  const { edit, setRun } = app.getState();
+  const name = onRod?.name ?? `Run ${index + 1}`;
+  const path = `/unit/plan/runs/${index}`;
+  const change = (label: string, what: Partial<Run>) => edit(`${label}, ${name}`, (job) => changeRun(job, index, what));
+  return (
+    // The rod follows to the run that is being decided on.
+    <fieldset className="thing" onFocus={() => onRod && setRun(onRod.id)}>
+      <legend>{name}</legend>
+      <div className="pair">
+        <LengthInput
+          field={runFields.length}
+          value={run.length}
+          path={`${path}/length`}
+          onValue={(length) => change('Length', { length })}
+        />
+        <ChoiceInput
+          label="Measured over"
+          value={run.over}
+          options={layers}
+          path={`${path}/over`}
+          onValue={(over) => change('Layer measured over', { over })}
+        />
+      </div>
+      <RhythmForm
+        rhythm={run.rhythm}
+        run={onRod}
+        path={`${path}/rhythm`}
+        onRhythm={(rhythm) => change('Bays', { rhythm })}
+      />
+      {last ? null : (
+        <>
+          <NumberInput
+            field={runFields.deflectionDeg}
+            value={run.deflectionDeg}
+            path={`${path}/deflectionDeg`}
+            onValue={(deflectionDeg) => change('Turn', { deflectionDeg })}
+          />
+          <ChoiceInput
+            label={runFields.through.label}
+            help={runFields.through.help}
+            value={run.through}
+            options={runFields.through.options}
+            path={`${path}/through`}
+            onValue={(through) => change('Frame through', { through })}
+          />
+        </>
+      )}
+      <button
+        type="button"
+        className="quiet"
+        disabled={only}
+        onClick={() => edit(`Remove ${name}`, (job) => removeRun(job, index))}
+      >
+        Remove {name}
+      </button>
+    </fieldset>
+  );
+}
+
+/** The runs from left to right, and what the whole stands against at its ends. */
+export function PlanForm() {
+  const job = useApp((state) => state.document);
+  const { runs } = job.unit.plan;
+  return (
+    <Section title="Plan">
+      <EndForm which="leftEnd" />
+      {runs.map((run, i) => (
+        // A run is known by its place in the plan, as its letter is.
+        // biome-ignore lint/suspicious/noArrayIndexKey: see above
+        <RunForm key={i} run={run} index={i} last={i === runs.length - 1} />
+      ))}
+      <EndForm which="rightEnd" />
+      <button type="button" disabled={!roomForRun(job)} onClick={() => app.getState().edit('Add a run', withNextRun)}>
+        Add a run
+      </button>
+    </Section>
+  );
+}

@@ -1,0 +1,68 @@
+import { design, elevation } from '../../src/flow';
+import type { Design } from '../../src/vocabulary/design';
+import type { AppStore } from '../store/store';
+import { download, fileName } from './download';
+
+/** Something that can be handed on: what it is called, and how to make it when asked. */
+export interface Export {
+  readonly id: string;
+  readonly label: string;
+  /** Resolves when the file has been handed to the browser. */
+  make(): Promise<void>;
+}
+
+async function partsList(made: Design): Promise<void> {
+  const { partsCsv } = await import('../../src/exports/csv');
+  download(partsCsv(made), fileName(`${made.job.name} parts`, 'csv'), 'text/csv;charset=utf-8');
+}
+
+async function elevationSheet(made: Design, run: string, kind: 'front' | 'framing'): Promise<void> {
+  const { sheetSvg } = await import('../../src/exports/svg');
+  const drawing = elevation(made, run, kind);
+  const { name, unit, units, client } = made.job;
+  const svg = sheetSvg(drawing, { job: name, unit: unit.name, units, ...(client.name ? { client: client.name } : {}) });
+  download(svg, fileName(`${made.job.name} ${drawing.title}`, 'svg'), 'image/svg+xml');
+}
+
+async function model(made: Design): Promise<void> {
+  const { modelGlb } = await import('../../src/exports/gltf');
+  download(
+    new Uint8Array(await modelGlb(made.parts, made.job.unit.name || made.job.name)),
+    fileName(made.job.name, 'glb'),
+    'model/gltf-binary',
+  );
+}
+
+/** All that can be made of the job on the board now: the heavy code is fetched when one is asked for. */
+export function exportsOf(made: Design): readonly Export[] {
+  const runs = made.rod.runs.flatMap((run): Export[] => [
+    {
+      id: `front-${run.id}`,
+      label: `Front elevation of ${run.name} (SVG)`,
+      make: () => elevationSheet(made, run.id, 'front'),
+    },
+    {
+      id: `framing-${run.id}`,
+      label: `Framing elevation of ${run.name} (SVG)`,
+      make: () => elevationSheet(made, run.id, 'framing'),
+    },
+  ]);
+  return [
+    { id: 'parts', label: 'Parts list (CSV)', make: () => partsList(made) },
+    ...runs,
+    { id: 'model', label: 'Solid model (GLB)', make: () => model(made) },
+  ];
+}
+
+/** Makes one of them, by its id, and says so when it can't be made. */
+export async function runExport(store: AppStore, id: string): Promise<void> {
+  const { document, notify } = store.getState();
+  try {
+    await exportsOf(design(document))
+      .find((entry) => entry.id === id)
+      ?.make();
+  } catch (reason) {
+    const why = reason instanceof Error ? reason.message : String(reason);
+    notify({ tone: 'trouble', text: 'That could not be exported.', lines: [why] });
+  }
+}

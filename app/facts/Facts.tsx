@@ -1,0 +1,15 @@
+import { Findings } from './Findings';
+import { PartCard } from './PartCard';
+import { Materials, Sizes } from './Sizes';
+
+/** What follows from the decisions. */
+export function Facts() {
+  return (
+    <>
+      <PartCard />
+      <Sizes />
+      <Findings />
+      <Materials />
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+import type { KeyboardEvent } from 'react';
+import { Lane } from './Lane';
+import { type Layout, ROW_HEIGHT } from './layout';
+import type { Block } from './strips';
+
+export interface BoardProps {
+  readonly layout: Layout;
+  readonly name: string;
+  /** A length as written on the board, and in full with its unit. */
+  readonly format: (mm: number) => string;
+  readonly exact: (mm: number) => string;
+  /** The mark that the keyboard reaches first. */
+  readonly current: string | null;
+  readonly selected: string | null;
+  readonly picked: Block | undefined;
+  readonly onSteer: (event: KeyboardEvent) => void;
+  readonly onHold: (stroke: string) => void;
+  readonly onPoint: (stroke: string | null) => void;
+  readonly onPick: (mark: string) => void;
+}
+
+/** The board itself: lanes, the extent of what is picked out through all of them, and the figures underneath. */
+export function Board(props: BoardProps) {
+  const { layout, name, picked, onSteer } = props;
+  const { width, height, lanes, ruler, at, ticks, figures } = layout;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset can't hold a drawing's marks
+    <svg className="rod-svg" width={width} height={height} role="group" aria-label={name} onKeyDown={onSteer}>
+      {lanes.map((lane) => (
+        <Lane key={lane.strip.lane} lane={lane} {...props} />
+      ))}
+      {picked && (
+        <g className="rod-extent">
+          <rect x={at(picked.from)} y={0} width={Math.max(1, at(picked.to) - at(picked.from))} height={ruler} />
+          <path d={`M${at(picked.from)} 0V${ruler + 8}M${at(picked.to)} 0V${ruler + 8}`} />
+        </g>
+      )}
+      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus */}
+      <g className="rod-ruler" aria-hidden="true">
+        <path
+          className="rod-line"
+          d={`M0 ${ruler}H${width}${ticks.map((x) => `M${x.toFixed(1)} ${ruler}v6`).join('')}`}
+        />
+        {figures.map(({ id, x, middle, row, text }) => {
+          const top = ruler + 9 + row * ROW_HEIGHT;
+          return (
+            <g key={id}>
+              <path className="rod-line rod-leader" d={`M${x.toFixed(1)} ${ruler}V${top}`} />
+              <text x={middle} y={top + 10}>
+                {text}
+              </text>
+            </g>
+          );
+        })}
+      </g>
+    </svg>
+  );
+}

@@ -1,0 +1,85 @@
+import { useFrame, useThree } from '@react-three/fiber';
+import { type RefObject, useEffect, useMemo } from 'react';
+import { PerspectiveCamera } from 'three';
+import type { Part } from '../../src/vocabulary/part';
+import type { Rod } from '../../src/vocabulary/rod';
+import type { Assembly, Box } from './assembly';
+import { Daylight } from './Daylight';
+import { Heaps } from './Heaps';
+import { Measured } from './Measured';
+import { floorLine, measureLine } from './materials';
+import { boxWith, type Measure, measuresOf, measuresOfRod } from './measures';
+import { Orbit } from './Orbit';
+import { Picked } from './Picked';
+import { facing } from './standpoint';
+import { useTally } from './tally';
+
+interface Props {
+  readonly assembly: Assembly;
+  readonly box: Box;
+  readonly rod: Rod;
+  readonly picked: Part | undefined;
+  readonly measured: boolean;
+  readonly format: (measure: Measure) => string;
+  readonly sheet: RefObject<HTMLDivElement | null>;
+  readonly summary: string;
+  readonly onPick: (mark: string) => void;
+}
+
+/** Everything inside the picture. */
+export function World({ assembly, box, rod, picked, measured, format, sheet, summary, onPick }: Props) {
+  const canvas = useThree((state) => state.gl.domElement);
+  useTally(() => canvas);
+  useEffect(() => {
+    canvas.setAttribute('role', 'img');
+    canvas.setAttribute('aria-label', summary);
+  }, [canvas, summary]);
+
+  const face = useMemo(() => facing(rod.runs), [rod]);
+  const whole = useMemo(() => measuresOfRod(rod), [rod]);
+  const measures = useMemo(() => (picked ? measuresOf(picked) : whole), [picked, whole]);
+  const seen = useMemo(() => (measured ? boxWith(box, whole) : box), [measured, box, whole]);
+
+  return (
+    <>
+      <Daylight box={box} face={face} assembly={assembly} />
+      <Heaps assembly={assembly} onPick={onPick} />
+      {picked && <Picked part={picked} />}
+      {measured && (
+        <Measured measures={measures} material={picked ? measureLine : floorLine} format={format} sheet={sheet} />
+      )}
+      <Orbit box={seen} runs={rod.runs} />
+      <Frame box={box} />
+    </>
+  );
+}
+
+/** Draws the picture, with the depth of view closed in on the unit, and notes how many draw calls it took. */
+function Frame({ box }: { box: Box }) {
+  useFrame(({ gl, scene, camera }) => {
+    if (camera instanceof PerspectiveCamera) closeIn(camera, box);
+    gl.info.autoReset = false;
+    gl.info.reset();
+    gl.render(scene, camera);
+    gl.domElement.dataset.calls = String(gl.info.render.calls);
+    gl.domElement.dataset.triangles = String(gl.info.render.triangles);
+  }, 1);
+  return null;
+}
+
+/** Nearer and further limits as tight as the floor allows: depth is told apart by ever fewer steps the further off it lies. */
+function closeIn(camera: PerspectiveCamera, box: Box): void {
+  const middle = [0, 1, 2].map((axis) => (box.min[axis]! + box.max[axis]!) / 2) as [number, number, number];
+  const radius = Math.hypot(...middle.map((value, axis) => box.max[axis]! - value));
+  const distance = Math.hypot(
+    camera.position.x - middle[0],
+    camera.position.y - middle[1],
+    camera.position.z - middle[2],
+  );
+  const near = Math.max(distance - 2 * radius, radius / 200);
+  const far = distance + 8 * radius;
+  if (camera.near === near && camera.far === far) return;
+  camera.near = near;
+  camera.far = far;
+  camera.updateProjectionMatrix();
+}

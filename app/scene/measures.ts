@@ -1,0 +1,109 @@
+import { onFace, toUnit } from '../../src/base/place';
+import type { Vec3 } from '../../src/vocabulary/geometry';
+import type { Part } from '../../src/vocabulary/part';
+import type { Rod, RodRun } from '../../src/vocabulary/rod';
+import type { Box } from './assembly';
+import { solidOf } from './solid';
+import { facing } from './standpoint';
+
+/** One size of a part: lines to draw (pairs of points) and where its figure stands, in unit coordinates. */
+export interface Measure {
+  readonly name: string;
+  readonly mm: number;
+  readonly lines: readonly (readonly [Vec3, Vec3])[];
+  readonly label: Vec3;
+  /** Where it is only worth reading from one side: the direction of that side. */
+  readonly front?: Vec3;
+}
+
+/** Distance of a measuring line from the part, and how far the lines at its ends go beyond it, mm. */
+const OFF = 45;
+const BEYOND = 15;
+
+/**
+ * A part's three sizes, set out on its face: the length below, the width to the left, the thickness at the upper right.
+ * The figures are the part's own sizes (long point to long point), not measured off the mesh.
+ */
+export function measuresOf(part: Pick<Part, 'shape' | 'place' | 'size'>): readonly Measure[] {
+  const { min, max } = solidOf(part.shape);
+  const at = (x: number, y: number, z: number): Vec3 => toUnit(part.place, x, y, z);
+  const [x0, y0, z0] = min;
+  const [x1, y1, z1] = max;
+  const line = (
+    name: string,
+    mm: number,
+    from: readonly [number, number, number],
+    to: readonly [number, number, number],
+    away: readonly [number, number, number],
+  ): Measure => {
+    const off = (p: readonly [number, number, number], d: number): Vec3 =>
+      at(p[0] + away[0] * d, p[1] + away[1] * d, p[2] + away[2] * d);
+    const a = off(from, OFF);
+    const b = off(to, OFF);
+    return {
+      name,
+      mm,
+      lines: [
+        [a, b],
+        [off(from, BEYOND / 2), off(from, OFF + BEYOND)],
+        [off(to, BEYOND / 2), off(to, OFF + BEYOND)],
+      ],
+      label: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2],
+    };
+  };
+  return [
+    line('length', part.size.length, [x0, y0, z1], [x1, y0, z1], [0, -1, 0]),
+    line('width', part.size.width, [x0, y0, z1], [x0, y1, z1], [-1, 0, 0]),
+    line('thickness', part.size.thickness, [x1, y1, z0], [x1, y1, z1], [1, 0, 0]),
+  ];
+}
+
+/** Distance of the unit's own measuring lines from its foremost layer, and length of the strokes across their ends, mm. */
+const BEFORE = 180;
+const STROKE = 60;
+
+/** The unit's sizes, chalked on the floor: each run's length along the frame line; and the height, at
+ * the left end of the run that one faces. */
+export function measuresOfRod(rod: Pick<Rod, 'runs' | 'layers' | 'height'>): readonly Measure[] {
+  const before = Math.max(0, ...Object.values(rod.layers).map((layer) => layer.outer)) + BEFORE;
+  const lengths = rod.runs.map((run): Measure => {
+    const at = (x: number, d: number): Vec3 => onFace(run, x, d, 0);
+    return {
+      name: run.name,
+      mm: run.length,
+      lines: [
+        [at(0, before), at(run.length, before)],
+        [at(0, before - STROKE), at(0, before + STROKE)],
+        [at(run.length, before - STROKE), at(run.length, before + STROKE)],
+      ],
+      label: at(run.length / 2, before),
+      front: [run.front[0], run.front[1], 0],
+    };
+  });
+  const [fx, fy] = facing(rod.runs);
+  const facingUs = (run: RodRun): number => run.front[0] * fx + run.front[1] * fy;
+  const foremost = [...rod.runs].sort((a, b) => facingUs(b) - facingUs(a))[0];
+  if (!foremost) return lengths;
+  const up = (z: number, x = -BEFORE): Vec3 => onFace(foremost, x, before - BEFORE, z);
+  const height: Measure = {
+    name: 'height',
+    mm: rod.height,
+    lines: [
+      [up(0), up(rod.height)],
+      [up(0, -BEFORE - STROKE), up(0, -BEFORE + STROKE)],
+      [up(rod.height, -BEFORE - STROKE), up(rod.height, -BEFORE + STROKE)],
+    ],
+    label: up(rod.height / 2),
+  };
+  return [...lengths, height];
+}
+
+/** A box grown so that measures stand in it too. */
+export function boxWith(box: Box, measures: readonly Measure[]): Box {
+  const points = [box.min, box.max, ...measures.flatMap((measure) => measure.lines.flat())];
+  const extreme = (of: (...values: number[]) => number, axis: 0 | 1 | 2): number => of(...points.map((p) => p[axis]));
+  return {
+    min: [extreme(Math.min, 0), extreme(Math.min, 1), extreme(Math.min, 2)],
+    max: [extreme(Math.max, 0), extreme(Math.max, 1), extreme(Math.max, 2)],
+  };
+}

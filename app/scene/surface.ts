@@ -1,0 +1,20 @@
+import type { BuildStage, Part } from '../../src/vocabulary/part';
+
+/** What a part looks like. Everything of one surface is drawn in one go. */
+export type Surface = 'paint' | 'board' | 'sawn' | 'oiled';
+
+const STAGES: readonly BuildStage[] = ['framed', 'clad', 'finished'];
+
+/** The parts that are on the unit when it is built so far. */
+export function partsUpTo(parts: readonly Part[], stage: BuildStage): readonly Part[] {
+  const reached = STAGES.indexOf(stage);
+  return parts.filter((part) => STAGES.indexOf(part.from) <= reached);
+}
+
+const SURFACE: Readonly<Record<Part['finish'], Surface>> = { paint: 'paint', bare: 'sawn', oil: 'oiled' };
+
+/** The surface of a part at a stage: paint comes last, so until the unit is finished its board is bare. */
+export function surfaceOf(part: Pick<Part, 'finish'>, stage: BuildStage): Surface {
+  const surface = SURFACE[part.finish];
+  return surface === 'paint' && stage !== 'finished' ? 'board' : surface;
+}

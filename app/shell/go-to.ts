@@ -1,0 +1,16 @@
+/**
+ * Brings the field of a decision into view and puts the cursor in it: the field of the path itself, else of the nearest place
+ * below or above it. Nothing happens when no field is shown for it.
+ */
+export function goToDecision(path: string): void {
+  const fields = [...document.querySelectorAll<HTMLElement>('[data-path]')];
+  const of = (field: HTMLElement): string => field.dataset.path ?? '';
+  const best =
+    fields.find((field) => of(field) === path) ??
+    fields.find((field) => of(field).startsWith(`${path}/`)) ??
+    fields.find((field) => path.startsWith(`${of(field)}/`));
+  if (!best) return;
+  best.closest('details')?.setAttribute('open', '');
+  best.scrollIntoView({ block: 'center' });
+  best.focus({ preventScroll: true });
+}

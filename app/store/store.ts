@@ -1,0 +1,153 @@
+import { create, type Draft } from 'mutative';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Job } from '../../src/vocabulary/job';
+import type { BuildStage } from '../../src/vocabulary/part';
+import { after, before, joined, type Step, withStep } from './history';
+import { newId } from './ids';
+import { firstView, type Keeping, type Look, type Notice, type Pane, type View } from './view';
+
+/** An edit: changes the draft in place, or returns the new job and leaves the draft alone. */
+// biome-ignore lint/suspicious/noConfusingVoidType: a recipe that changes the draft returns nothing
+export type Recipe = (job: Draft<Job>) => void | Job;
+
+export interface Actions {
+  /**
+   * Changes the job and remembers how to undo it. Edits with the same `gesture` count as one step until
+   * `endGesture`, another edit, undo, redo or open. An edit that changes nothing leaves no step.
+   */
+  edit(label: string, recipe: Recipe, gesture?: string): void;
+  endGesture(): void;
+  /** Takes the open gesture back as if it had never been begun. */
+  cancelGesture(): void;
+  undo(): void;
+  redo(): void;
+  /** Puts another job on the board; the history of the one before is forgotten. */
+  open(job: Job, documentId?: string): void;
+  /** The same work goes on as another document, when another tab has the old one. */
+  renameDocument(documentId: string): void;
+  /** Picks out a part by its mark; with `run`, brings that run on to the rod too. */
+  select(mark: string | null, run?: string): void;
+  setRun(run: string): void;
+  setMode(mode: BuildStage): void;
+  look(request: Look): void;
+  setShowDimensions(show: boolean): void;
+  setPane(pane: Pane): void;
+  notify(notice: Notice | null): void;
+  setKeeping(keeping: Keeping): void;
+}
+
+/** All that the app remembers. What follows from the job is never stored: see `useDesign`. */
+export interface AppState extends Actions {
+  readonly document: Job;
+  readonly documentId: string;
+  /** The job before the last edit, undo or redo, for "what has this changed?". Null on a fresh job. */
+  readonly previous: Job | null;
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
+  /** The gesture still going on; its edits are not committed yet. */
+  readonly gesture: string | null;
+  readonly view: View;
+  readonly notice: Notice | null;
+  readonly keeping: Keeping;
+}
+
+export type AppStore = StoreApi<AppState>;
+
+/** A board with one job on it. */
+export function createAppStore(initial: Job, documentId: string = newId()): AppStore {
+  return createStore<AppState>()((set, get) => {
+    const look = (change: Partial<View>): void => set({ view: { ...get().view, ...change } });
+    return {
+      document: initial,
+      documentId,
+      previous: null,
+      past: [],
+      future: [],
+      gesture: null,
+      view: firstView,
+      notice: null,
+      keeping: 'untouched',
+
+      edit(label, recipe, gesture) {
+        const { document, past, previous, gesture: open } = get();
+        const [next, redo, undo] = create(document, recipe, { enablePatches: true });
+        if (next === document || redo.length === 0) return;
+        const step: Step = { label, redo, undo };
+        const last = past.at(-1);
+        const goesOn = gesture !== undefined && gesture === open && last !== undefined;
+        set({
+          document: next,
+          previous: goesOn ? previous : document,
+          past: goesOn ? [...past.slice(0, -1), joined(last, step)] : withStep(past, step),
+          future: [],
+          gesture: gesture ?? null,
+        });
+      },
+
+      endGesture() {
+        if (get().gesture !== null) set({ gesture: null });
+      },
+
+      cancelGesture() {
+        const { gesture, past, document } = get();
+        const last = past.at(-1);
+        if (gesture === null || !last) return;
+        set({ document: before(document, last), previous: null, past: past.slice(0, -1), gesture: null });
+      },
+
+      undo() {
+        const { document, past, future } = get();
+        const step = past.at(-1);
+        if (!step) return;
+        set({
+          document: before(document, step),
+          previous: document,
+          past: past.slice(0, -1),
+          future: [step, ...future],
+          gesture: null,
+        });
+      },
+
+      redo() {
+        const { document, past, future } = get();
+        const [step, ...rest] = future;
+        if (!step) return;
+        set({
+          document: after(document, step),
+          previous: document,
+          past: [...past, step],
+          future: rest,
+          gesture: null,
+        });
+      },
+
+      open(job, id = newId()) {
+        const { view } = get();
+        set({
+          document: job,
+          documentId: id,
+          previous: null,
+          past: [],
+          future: [],
+          gesture: null,
+          view: {
+            ...view,
+            selected: null,
+            run: '',
+            camera: { request: 'fit', serial: view.camera.serial + 1 },
+          },
+        });
+      },
+
+      renameDocument: (id) => set({ documentId: id }),
+      select: (mark, run) => look(run === undefined ? { selected: mark } : { selected: mark, run }),
+      setRun: (run) => look({ run }),
+      setMode: (mode) => look({ mode }),
+      look: (request) => look({ camera: { request, serial: get().view.camera.serial + 1 } }),
+      setShowDimensions: (show) => look({ showDimensions: show }),
+      setPane: (pane) => look({ pane }),
+      notify: (notice) => set({ notice }),
+      setKeeping: (keeping) => set({ keeping }),
+    };
+  });
+}

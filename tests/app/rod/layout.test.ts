@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest';
+import { layOut } from '../../../app/rod/layout';
+import type { Strip } from '../../../app/rod/strips';
+
+const stroke = (id: string, x: number, lane: Strip['lane']) => ({ id, lane, x, reasons: ['a reason'], part: null });
+const strips: readonly Strip[] = [
+  {
+    lane: 'front',
+    blocks: [{ mark: 'A-TP-1', name: 'top', from: -30, to: 3630, low: 1060, high: 1100 }],
+    widths: [],
+    strokes: [stroke('f1', 1200, 'front')],
+  },
+  { lane: 'timber', blocks: [], widths: [], strokes: [stroke('t1', 1200, 'timber'), stroke('t2', 1203, 'timber')] },
+];
+const format = (mm: number): string => String(mm);
+const room = { width: 1000, digit: 7 };
+const run = { length: 3600 };
+
+test('the board takes in all that sticks out beyond the frame line', () => {
+  const { at } = layOut(run, strips, room, 1100, format, []);
+  expect(at(-30)).toBeGreaterThan(0);
+  expect(at(3630)).toBeLessThan(1000);
+  expect(at(0)).toBeGreaterThan(at(-30));
+});
+
+test('lanes lie under one another, and heights are squeezed into them', () => {
+  const { lanes, rise, ruler } = layOut(run, strips, room, 1100, format, []);
+  expect(lanes[1]!.top).toBeGreaterThan(lanes[0]!.top + lanes[0]!.height);
+  expect(ruler).toBeGreaterThan(lanes[1]!.top + lanes[1]!.height);
+  expect(rise(1100, lanes[0]!)).toBe(lanes[0]!.height);
+  expect(rise(550, lanes[1]!)).toBe(lanes[1]!.height / 2);
+  expect(rise(-5, lanes[0]!)).toBe(0);
+});
+
+test('the ends are always written, a place is written once, and the crowd gives way to what is in hand', () => {
+  const texts = (wishes: readonly { x: number; rank: number }[]) =>
+    layOut(run, strips, room, 1100, format, wishes).figures.map((figure) => figure.text);
+  expect(texts([]).sort()).toEqual(['0', '1200', '3600']);
+  expect(texts([{ x: 1203, rank: 0 }])).toContain('1203');
+});
+
+test('wider lettering needs more room: fewer figures are written, none of the important ones is lost', () => {
+  const many: Strip = {
+    lane: 'timber',
+    blocks: [],
+    widths: [],
+    strokes: Array.from({ length: 60 }, (_, i) => stroke(`t${i}`, 60 * i + 30, 'timber')),
+  };
+  const written = (digit: number) =>
+    layOut(run, [many], { ...room, digit }, 1100, format, []).figures.map((f) => f.text);
+  expect(written(14).length).toBeLessThan(written(7).length);
+  expect(written(14)).toEqual(expect.arrayContaining(['0', '3600']));
+});
+
+test('every mark has its tick, written out or not', () => {
+  const { ticks, at } = layOut(run, strips, room, 1100, format, []);
+  expect(ticks).toEqual([0, 3600, 1200, 1203].map(at));
+});

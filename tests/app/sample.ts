@@ -1,0 +1,28 @@
+import type { Job } from '../../src/vocabulary/job';
+
+/** A small job for tests of the app's memory: plain data, not necessarily buildable. */
+export const sampleJob = (name = 'Bar'): Job => ({
+  format: 'counterwright-job',
+  version: 1,
+  name,
+  client: { name: '', contact: '' },
+  site: { address: '', notes: '' },
+  units: 'mm',
+  survey: { walls: [], levels: [] },
+  unit: {
+    name: 'Counter',
+    plan: {
+      runs: [
+        { length: 3000, over: 'frame', deflectionDeg: 90, through: 'this' },
+        { length: 1200, over: 'frame', deflectionDeg: 0, through: 'this' },
+      ],
+      leftEnd: { kind: 'free' },
+      rightEnd: { kind: 'wall' },
+    },
+    height: 1100,
+    depth: 600,
+    elements: { pillar: { width: 140 } },
+  },
+  stock: { items: [], fixings: [] },
+  tools: { sawKerf: 3, mitreSawKerf: 2.4, roundingStep: 0.5, cutters: [] },
+});

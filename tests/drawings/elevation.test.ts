@@ -1,0 +1,191 @@
+import { describe, expect, it } from 'vitest';
+import { elevationOf } from '../../src/drawings/elevation';
+import { rodDrawing } from '../../src/drawings/rod';
+import type { Drawing, Stroke } from '../../src/vocabulary/drawing';
+import { examples, workedExample } from '../tools/goldens';
+import { box, byHand } from './fixture';
+
+type Of<K extends Stroke['kind']> = Extract<Stroke, { kind: K }>;
+const of = <K extends Stroke['kind']>(drawing: Drawing, kind: K): Of<K>[] =>
+  drawing.strokes.filter((stroke): stroke is Of<K> => stroke.kind === kind);
+const texts = (strokes: readonly Of<'dimension'>[]): string[] => strokes.map((stroke) => stroke.text);
+const at = (drawing: Drawing, axis: 'horizontal' | 'vertical', offsetMm: number): Of<'dimension'>[] =>
+  of(drawing, 'dimension').filter((d) => d.axis === axis && d.offsetMm === offsetMm);
+
+describe('the front of a run set out by hand', () => {
+  const front = elevationOf(byHand, 'A', 'front');
+
+  it('gives every pillar and every bay its width, and they add up to the front', () => {
+    const chain = texts(at(front, 'horizontal', -10));
+    expect(chain).toEqual(['140', '690', '140', '690', '140']);
+    expect(chain.reduce((sum, text) => sum + Number(text), 0)).toBe(1800);
+  });
+
+  it('gives the length of the frame and the length over the layer the size was taken to', () => {
+    expect(texts(at(front, 'horizontal', -20))).toEqual(['frame 1800']);
+    expect(texts(at(front, 'horizontal', -30))).toEqual(['over plinth 1800']);
+  });
+
+  it('gives heights from the floor: skirting, block, panel frame as one, underside and face of the top', () => {
+    expect(texts(of(front, 'dimension').filter((d) => d.running))).toEqual([
+      '120',
+      '150',
+      '190',
+      '940',
+      '1010',
+      '1050',
+    ]);
+  });
+
+  it('leaves out what the skin hides, and shows the rest', () => {
+    const shown = new Set(of(front, 'polygon').map((polygon) => polygon.part));
+    expect(
+      byHand.parts
+        .filter((part) => part.from === 'framed')
+        .map((part) => part.mark)
+        .filter((mark) => shown.has(mark)),
+    ).toEqual([]);
+    expect(byHand.parts.filter((part) => part.from !== 'framed').every((part) => shown.has(part.mark))).toBe(true);
+  });
+
+  it('shows timber that the skin does not reach', () => {
+    const short = byHand.parts.map((part) =>
+      part.mark === 'A-CL1'
+        ? box({ kind: 'cladding', mark: 'A-CL1', name: 'skin', from: 'clad', x: [500, 1800], z: [0, 1010], d: [0, 12] })
+        : part,
+    );
+    const shown = new Set(
+      of(elevationOf({ ...byHand, parts: short }, 'A', 'front'), 'polygon').map((polygon) => polygon.part),
+    );
+    expect(shown.has('A-ST2')).toBe(true);
+    expect(shown.has('A-ST4')).toBe(false);
+  });
+
+  it('paints the nearer over the farther', () => {
+    const order = of(front, 'polygon').map((polygon) => polygon.part);
+    expect(order.indexOf('A-CL1')).toBeLessThan(order.indexOf('A-PB1'));
+    expect(order.indexOf('A-SK1')).toBeLessThan(order.indexOf('A-BL1'));
+    expect(order.at(-1)).toBe('A-TP1');
+  });
+
+  it('marks the middle of each pillar with a narrow chain line (ISO 128-2)', () => {
+    const lines = of(front, 'line').filter((line) => line.style === 'chain');
+    expect(lines.map((line) => line.points[0][0])).toEqual([70, 900, 1730]);
+    expect(lines.every((line) => line.pen === 'narrow')).toBe(true);
+  });
+
+  it('draws outlines wide', () => {
+    expect(of(front, 'polygon').every((polygon) => polygon.pen === 'wide' && polygon.fill === 'paper')).toBe(true);
+  });
+
+  it('writes inches for a job in inches', () => {
+    const inch = elevationOf({ ...byHand, job: { ...byHand.job, units: 'inch' } }, 'A', 'front');
+    // 1800 mm = 70.866 in = 70 55/64 in to the nearest 64th.
+    expect(texts(at(inch, 'horizontal', -20))).toEqual(['frame 70 55/64"']);
+  });
+
+  it('throws for a run that is not there, and says which are', () => {
+    expect(() => elevationOf(byHand, 'Q', 'front')).toThrow("run 'Q' is not on the rod; runs: A");
+  });
+});
+
+describe('the frame of a run set out by hand', () => {
+  const framing = elevationOf(byHand, 'A', 'framing');
+
+  it('runs the stud centres from the end they are set out from', () => {
+    expect(texts(at(framing, 'horizontal', 10))).toEqual(['19', '400', '800', '1200', '1600', '1781']);
+    const timber = { ...byHand.rod.timber, datum: 'right' as const };
+    const fromRight = elevationOf({ ...byHand, rod: { ...byHand.rod, timber } }, 'A', 'framing');
+    expect(
+      texts(at(fromRight, 'horizontal', 10))
+        .map(Number)
+        .sort((a, b) => a - b),
+    ).toEqual([19, 200, 600, 1000, 1400, 1781]);
+  });
+
+  it('gives the clear gaps, which with the studs make up the frame', () => {
+    const gaps = texts(at(framing, 'horizontal', -10)).map(Number);
+    expect(gaps).toEqual([343, 362, 362, 362, 143]);
+    expect(gaps.reduce((a, b) => a + b) + 6 * 38).toBe(1800);
+    expect(texts(at(framing, 'horizontal', -20))).toEqual(['frame 1800']);
+  });
+
+  it('gives the height of the frame and of the noggins', () => {
+    expect(texts(at(framing, 'vertical', -10))).toEqual(['1010']);
+    expect(texts(at(framing, 'vertical', 10))).toEqual(['486']);
+  });
+
+  it('shows the timber only, each with its mark', () => {
+    const marks = byHand.parts.filter((part) => part.from === 'framed').map((part) => part.mark);
+    expect(
+      of(framing, 'polygon')
+        .map((polygon) => polygon.part)
+        .sort(),
+    ).toEqual([...marks].sort());
+    expect(
+      of(framing, 'text')
+        .map((text) => text.text)
+        .sort(),
+    ).toEqual([...marks].sort());
+    expect(of(framing, 'polygon').every((polygon) => polygon.fill === 'timber')).toBe(true);
+  });
+
+  it('turns the marks of studs', () => {
+    const turned = (mark: string) => of(framing, 'text').find((text) => text.text === mark)?.turned;
+    expect(turned('A-ST2')).toBe(true);
+    expect(turned('A-NG1')).toBe(false);
+  });
+});
+
+describe('the rod of a run set out by hand', () => {
+  const rod = rodDrawing(byHand, 'A');
+
+  it('has a lane each for front, skin and timber, and for what is behind when something is', () => {
+    expect(of(rod, 'text').map((text) => text.text)).toEqual(['front', 'skin', 'timber']);
+    const marks = { A: [...byHand.marks.A, { id: 'pipe', x: 600, lane: 'behind' as const, reason: 'pipe' }] };
+    expect(of(rodDrawing({ ...byHand, marks }, 'A'), 'text').map((text) => text.text)).toEqual([
+      'front',
+      'skin',
+      'timber',
+      'behind',
+    ]);
+  });
+
+  it('measures every mark from the left end of the frame line', () => {
+    const lane = (y: number) => texts(of(rod, 'dimension').filter((d) => d.from[1] === y));
+    const [front, skin, timber] = [...new Set(of(rod, 'dimension').map((d) => d.from[1]))].map(lane);
+    expect(front).toEqual(['70', '140', '830', '900', '970', '1660', '1730', '1800']);
+    expect(skin).toEqual(['800', '1800']);
+    expect(timber).toEqual(['19', '400', '800', '1200', '1600', '1781', '1800']);
+  });
+});
+
+describe.each(examples())('every run of %s', (name) => {
+  const worked = workedExample(name);
+  it.each(worked.rod.runs.map((run) => run.id))('%s has a front whose widths add up, and a frame', (id) => {
+    const run = worked.rod.runs.find((one) => one.id === id)!;
+    const front = elevationOf(worked, id, 'front');
+    const widths = at(front, 'horizontal', -10);
+    const spans = widths.reduce((sum, d) => sum + d.to[0] - d.from[0], 0);
+    const ends = run.pillars.flatMap((pillar) => [pillar.from, pillar.to]);
+    expect(spans).toBeCloseTo(Math.max(...ends) - Math.min(...ends), 6);
+    expect(of(front, 'line').filter((line) => line.style === 'chain')).toHaveLength(run.pillars.length);
+    const framing = worked.framing.find((one) => one.run === id)!;
+    const frame = elevationOf(worked, id, 'framing');
+    expect(at(frame, 'horizontal', 10).length).toBe(framing.studs.length);
+    for (const drawing of [front, frame])
+      for (const stroke of drawing.strokes)
+        if (stroke.kind === 'polygon' || stroke.kind === 'line')
+          expect(stroke.points.flat().every(Number.isFinite)).toBe(true);
+  });
+
+  it('draws the size that was asked for, over the layer it was taken to', () => {
+    for (const run of worked.rod.runs) {
+      if (run.jobIndex === null) continue;
+      const asked = worked.job.unit.plan.runs[run.jobIndex];
+      if (asked.over === 'frame') continue;
+      const [over] = at(elevationOf(worked, run.id, 'front'), 'horizontal', -30);
+      expect(Math.abs(over.to[0] - over.from[0])).toBeCloseTo(asked.length, 6);
+    }
+  });
+});

@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest';
+import { partsCsv, rodCsv } from '../../src/exports/csv';
+import { csvText } from '../../src/exports/table/csv-text';
+import type { Part } from '../../src/vocabulary/part';
+import { box, byHand } from '../drawings/fixture';
+
+/** Reads CSV by the grammar of RFC 4180, section 2: the other side of the writer, written apart from it. */
+function readCsv(text: string): string[][] {
+  const rows: string[][] = [];
+  let row: string[] = [];
+  const cell = /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/y;
+  while (cell.lastIndex < text.length) {
+    const at = cell.lastIndex;
+    const found = cell.exec(text);
+    if (!found) throw new Error(`not RFC 4180 at ${at}: ${text.slice(at, at + 20)}`);
+    row.push(found[1]?.replace(/""/g, '"') ?? found[2]);
+    if (found[3] === ',') continue;
+    rows.push(row);
+    row = [];
+  }
+  return rows;
+}
+
+const table = (text: string): Record<string, string>[] => {
+  const [head, ...rows] = readCsv(text);
+  return rows.map((row) => Object.fromEntries(head.map((name, i) => [name, row[i]])));
+};
+
+const part = (change: Partial<Part> = {}): Part => ({
+  ...box({
+    kind: 'skirting',
+    mark: 'A-SK1',
+    name: 'skirting',
+    from: 'finished',
+    x: [100, 702.5],
+    z: [0, 120],
+    d: [12, 30],
+  }),
+  ...change,
+});
+const withParts = (parts: readonly Part[], units: 'mm' | 'inch' = 'mm') =>
+  partsCsv({ job: { ...byHand.job, units }, parts });
+
+describe('the text of a table', () => {
+  it('quotes commas, quotes and line ends, and ends every row with CRLF (RFC 4180)', () => {
+    const cells = ['plain', 'a,b', 'a "b"', 'a\nb', 'a\r\nb', '', 'é 38 × 63'];
+    expect(
+      csvText(
+        ['x'],
+        cells.map((cell) => [cell]),
+      ),
+    ).toBe('x\r\nplain\r\n"a,b"\r\n"a ""b"""\r\n"a\nb"\r\n"a\r\nb"\r\n\r\né 38 × 63\r\n');
+  });
+
+  it.each(['=1+2', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '=HYPERLINK("http://x","y")'])(
+    'makes %j harmless in a spreadsheet',
+    (text) => {
+      expect(readCsv(csvText(['x'], [[text]]))[1]).toEqual([`'${text}`]);
+    },
+  );
+
+  it('leaves numbers numbers, also negative ones, and writes no minus zero', () => {
+    expect(csvText(['x'], [[-1.5], [0], [-0], [null]])).toBe('x\r\n-1.5\r\n0\r\n0\r\n\r\n');
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY])('throws for %d, which no table may hold', (value) => {
+    expect(() => csvText(['x'], [[value]])).toThrow(String(value));
+  });
+});
+
+describe('the parts table', () => {
+  it('has a row of sizes, ends, place and weight for each part', () => {
+    const rows = table(partsCsv(byHand));
+    expect(rows).toHaveLength(byHand.parts.length);
+    expect(rows.find((row) => row.mark === 'A-NG2')).toMatchObject({
+      run: 'A',
+      part: 'noggin',
+      number: '1',
+      material: 'Sawn 38 × 63',
+      'length mm': '362',
+      'width mm': '38',
+      'thickness mm': '63',
+      'start cut': 'square',
+      'start saw deg': '0',
+      'other end the same': 'yes',
+      'x mm': '419',
+      'y mm': '63',
+      'z mm': '486',
+    });
+  });
+
+  it('shows the shop length, the exact one and the short point apart', () => {
+    const rows = table(
+      withParts([
+        part({ shopLength: 1242, size: { length: 1241.8765, width: 120, thickness: 18 }, shortPoint: 1223.87654 }),
+      ]),
+    );
+    expect(rows[0]).toMatchObject({ 'length mm': '1242', 'exact length mm': '1241.88', 'short point mm': '1223.88' });
+  });
+
+  it('says of each end how it is cut', () => {
+    const mitre = { kind: 'mitre', angleDeg: 45.75, sawDeg: 44.25, tiltDeg: 0, longSide: 'face' } as const;
+    const square = { kind: 'square', angleDeg: 90, sawDeg: 0, tiltDeg: 0, longSide: 'none' } as const;
+    expect(table(withParts([part({ ends: [mitre, square] })]))[0]).toMatchObject({
+      'start cut': 'mitre',
+      'start angle deg': '45.75',
+      'start saw deg': '44.25',
+      'start long side': 'face',
+      'other end cut': 'square',
+      'other end the same': 'no',
+    });
+    expect(table(withParts([part({ ends: [mitre, mitre] })]))[0]['other end the same']).toBe('yes');
+    expect(table(withParts([part({ ends: [mitre, { ...mitre, longSide: 'back' }] })]))[0]['other end the same']).toBe(
+      'no',
+    );
+  });
+
+  it('lists edge work and grooves in words', () => {
+    const rows = table(
+      withParts([
+        part({
+          edges: [
+            { edge: 'left edge', work: 'bevelled', angleDeg: 45 },
+            { edge: 'upper edge', work: 'moulded', cutter: 'ovolo-9' },
+          ],
+          grooves: [{ centre: 70, width: 12, depth: 5 }],
+        }),
+      ]),
+    );
+    expect(rows[0]['edge work']).toBe('left edge bevelled 45°; upper edge moulded ovolo-9');
+    expect(rows[0].grooves).toBe('12 wide 5 deep at 70');
+  });
+
+  it('keeps a name that looks like a formula from being one', () => {
+    const rows = table(withParts([part({ name: '=cmd|" /C calc"!A0', where: '@bay, "1"' })]));
+    expect(rows[0].part).toBe(`'=cmd|" /C calc"!A0`);
+    expect(rows[0].where).toBe(`'@bay, "1"`);
+  });
+
+  it('adds inches as text for a job in inches, and keeps the millimetres', () => {
+    // 602.5 mm = 23.7205 in; 23 46/64 = 23 23/32.
+    const rows = table(withParts([part()], 'inch'));
+    expect(rows[0]).toMatchObject({ 'length mm': '602.5', 'length in': '23 23/32"', 'width in': '4 23/32"' });
+    expect(table(withParts([part()]))[0]).not.toHaveProperty('length in');
+  });
+});
+
+describe('the rod table', () => {
+  it('has the marks of each run in order along it', () => {
+    const rows = table(rodCsv(byHand));
+    expect(rows.map((row) => Number(row['x mm']))).toEqual([19, 70, 400, 800, 800, 900, 1200, 1600, 1730, 1781]);
+    expect(rows[1]).toMatchObject({ run: 'A', lane: 'front', reason: 'pillar centre' });
+  });
+});

@@ -1,0 +1,231 @@
+import { spawnSync } from 'node:child_process';
+import { describe, expect, it } from 'vitest';
+import { elevationOf } from '../../src/drawings/elevation';
+import { layOut } from '../../src/exports/sheet/layout';
+import { boxOf, collide } from '../../src/exports/sheet/lettering';
+import { spread } from '../../src/exports/sheet/spread';
+import { type SheetInfo, sheetSvg } from '../../src/exports/svg';
+import { elevation, rodDrawing } from '../../src/flow';
+import type { Drawing, Stroke } from '../../src/vocabulary/drawing';
+import { byHand } from '../drawings/fixture';
+import { examples, goldens, workedExample } from '../tools/goldens';
+import { findTool } from '../tools/outside';
+
+const INFO: SheetInfo = { job: 'Job', unit: 'Unit', units: 'mm' };
+
+/** A drawing of one rectangle, and dimensions if need be. */
+const rectangle = (width: number, height: number, strokes: readonly Stroke[] = []): Drawing => ({
+  id: 'A-front',
+  title: 'Run A: front elevation',
+  strokes: [
+    {
+      kind: 'polygon',
+      points: [
+        [0, 0],
+        [width, 0],
+        [width, height],
+        [0, height],
+      ],
+      fill: 'none',
+      pen: 'wide',
+    },
+    ...strokes,
+  ],
+  bounds: { min: [0, 0], max: [width, height] },
+});
+const texts = (svg: string): string[] => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map((found) => found[1]);
+const header = (svg: string) =>
+  /<svg [^>]*width="(\d+)mm" height="(\d+)mm" viewBox="0 0 (\d+) (\d+)"/.exec(svg)?.slice(1).map(Number);
+
+describe('a sheet', () => {
+  // Paper left for the drawing: ISO 5457:1999 spaces (A4 277 × 180 …, A3 390 × 277) less the title block and margins.
+  it.each([
+    [100, 60, 'A4', '1:1', [297, 210]],
+    [300, 200, 'A3', '1:1', [420, 297]],
+    [390, 350, 'A3', '1:2', [420, 297]],
+    [1800, 1000, 'A4', '1:10', [297, 210]],
+    [3600, 1050, 'A3', '1:10', [420, 297]],
+    [4800, 1050, 'A4', '1:20', [297, 210]],
+    [7000, 1050, 'A3', '1:20', [420, 297]],
+    [10000, 1050, 'A2', '1:20', [594, 420]],
+    [15000, 1050, 'A1', '1:20', [841, 594]],
+    [30000, 1050, 'A1', '1:50', [841, 594]],
+  ])('holds %d × %d mm on %s at %s', (width, height, sheet, scale, [w, h]) => {
+    const svg = sheetSvg(rectangle(width, height), INFO);
+    expect(header(svg)).toEqual([w, h, w, h]);
+    expect(texts(svg)).toContain(`${scale} on ${sheet}`);
+  });
+
+  it('throws, with the size, for what no sheet can hold', () => {
+    expect(() => sheetSvg(rectangle(120000, 1000), INFO)).toThrow(/120000 × 1000/);
+  });
+
+  it('draws true to scale: 1800 mm at 1:10 are 180 mm of paper', () => {
+    const path = /<path d="M([\d.]+) ([\d.]+)L([\d.]+) [\d.]+L[\d.]+ ([\d.]+)/.exec(
+      sheetSvg(rectangle(1800, 1000), INFO),
+    )!;
+    const [x0, y0, x1, y1] = path.slice(1).map(Number);
+    expect(x1 - x0).toBeCloseTo(180, 2);
+    expect(y0 - y1).toBeCloseTo(100, 2);
+  });
+
+  it('has the border of ISO 5457:1999: 20 left, 10 else, line 0.7', () => {
+    expect(sheetSvg(rectangle(1800, 1000), INFO)).toContain(
+      '<path d="M20 200L287 200L287 10L20 10Z" fill="none" stroke="#111" stroke-width="0.7"/>',
+    );
+  });
+
+  it('has the mandatory fields of ISO 7200:2004 in the title block, and leaves open what it is not told', () => {
+    const captions = [
+      'Owner',
+      'Identification number',
+      'Date of issue',
+      'Sheet',
+      'Title',
+      'Approved by',
+      'Created by',
+      'Type of document',
+    ];
+    const bare = texts(sheetSvg(rectangle(1800, 1000), INFO));
+    expect(bare).toEqual(
+      expect.arrayContaining([...captions, 'Job', 'A-front', 'Run A: front elevation', 'millimetres', '1']),
+    );
+    const told = {
+      owner: 'Workshop',
+      creator: 'M. Aker',
+      approvedBy: 'A. Nother',
+      date: '2024-05-01',
+      number: 'TB-7',
+      sheetNumber: '3',
+    };
+    expect(texts(sheetSvg(rectangle(1800, 1000), { ...INFO, ...told }))).toEqual(
+      expect.arrayContaining(Object.values(told)),
+    );
+    expect(bare).not.toEqual(expect.arrayContaining(['2024-05-01']));
+  });
+
+  it('escapes names', () => {
+    const svg = sheetSvg(rectangle(1800, 1000), {
+      ...INFO,
+      job: '<script>alert("x")</script> & co',
+      unit: 'bell\u0007 \ud800',
+    });
+    expect(svg).not.toContain('<script');
+    expect(texts(svg)).toContain('&lt;script&gt;alert(&quot;x&quot;)&lt;/script&gt; &amp; co');
+    expect(texts(svg)).toContain('bell\ufffd \ufffd');
+  });
+
+  it('squeezes what is too long for its field', () => {
+    const svg = sheetSvg(rectangle(1800, 1000), { ...INFO, job: 'A very long name '.repeat(12).trim() });
+    expect(svg).toMatch(/textLength="117.6" lengthAdjust="spacingAndGlyphs">A very long/);
+  });
+
+  it('leaves a mark out where it does not fit its timber, and centres it where it does', () => {
+    const mark: Stroke = {
+      kind: 'text',
+      at: [900, 500],
+      text: 'A-ST1',
+      heightMm: 2.5,
+      anchor: 'middle',
+      turned: false,
+      room: [400, 38],
+    };
+    expect(layOut(rectangle(1800, 1000, [mark]), 20).ink.some((ink) => ink.kind === 'text')).toBe(false);
+    const text = layOut(rectangle(1800, 1000, [mark]), 10).ink.find((ink) => ink.kind === 'text')!;
+    expect(text).toMatchObject({ at: [90, 48.75] });
+  });
+});
+
+describe('dimension figures', () => {
+  const chain = (stops: readonly number[], axis: 'horizontal' | 'vertical', offsetMm: number): Stroke[] =>
+    stops.slice(1).map((to, i) => {
+      const [a, b] = [stops[i], to];
+      return {
+        kind: 'dimension',
+        from: axis === 'horizontal' ? [a, 0] : [0, a],
+        to: axis === 'horizontal' ? [b, 0] : [0, b],
+        axis,
+        offsetMm,
+        text: String(b - a),
+      };
+    });
+  const apart = (drawing: Drawing, scale: number): void => {
+    const boxes = layOut(drawing, scale).figures.map(boxOf);
+    boxes.forEach((box, i) => {
+      for (const other of boxes.slice(i + 1)) expect(collide(box, other, 0)).toBe(false);
+    });
+  };
+  const narrow = [0, 12, 24, 38, 50, 1000, 1010, 1020, 1150, 1800];
+
+  it.each([
+    ['horizontal', -10],
+    ['horizontal', 10],
+    ['vertical', 10],
+    ['vertical', -10],
+  ] as const)('of a crowded %s chain at %d never overlap', (axis, offset) => {
+    const strokes = chain(narrow, axis, offset);
+    expect(layOut(rectangle(1800, 1000, strokes), 20).figures).toHaveLength(strokes.length);
+    apart(rectangle(1800, 1000, strokes), 20);
+  });
+
+  it('stand over the middle of their span where there is room', () => {
+    const [figure] = layOut(rectangle(1800, 1000, chain([0, 1800], 'horizontal', -10)), 10).figures;
+    expect(figure).toMatchObject({ text: '1800', anchor: 'middle', turned: false });
+    expect(figure.at[0]).toBeCloseTo(90, 6);
+    expect(figure.at[1]).toBeCloseTo(-9.2, 6);
+  });
+
+  it('of running dimensions never overlap, and are led aside in order', () => {
+    const strokes = chain(narrow, 'horizontal', 10).map((d) => ({ ...d, from: [0, 0], running: true }) as Stroke);
+    const { figures } = layOut(rectangle(1800, 1000, strokes), 20);
+    expect(figures).toHaveLength(narrow.length);
+    const xs = figures.map((figure) => figure.at[0]);
+    expect(xs).toEqual([...xs].sort((a, b) => a - b));
+    apart(rectangle(1800, 1000, strokes), 20);
+  });
+
+  it.each(examples())('of every run of %s never overlap', (name) => {
+    const worked = workedExample(name);
+    for (const { id } of worked.rod.runs) {
+      for (const drawing of [elevation(worked, id, 'front'), elevation(worked, id, 'framing')])
+        for (const scale of [10, 20, 50]) apart(drawing, scale);
+      // The lanes of a rod are set apart for the scale at which it is drawn.
+      const rod = rodDrawing(worked, id);
+      apart(rod, Number(/>1:(\d+) on A/.exec(sheetSvg(rod, INFO))?.[1]));
+    }
+  });
+});
+
+describe('spreading', () => {
+  it('moves only what is too near, as little as may be', () => {
+    expect(spread([0, 10, 20], 3)).toEqual([0, 10, 20]);
+    expect(spread([0, 1, 20], 3)).toEqual([-1, 2, 20]);
+    expect(spread([5, 5, 5], 2)).toEqual([3, 5, 7]);
+    expect(spread([], 2)).toEqual([]);
+  });
+
+  it('keeps the pitch when pools run into each other', () => {
+    const placed = spread([0, 0.1, 3, 3.1, 6, 6.05, 6.1, 40], 2);
+    for (let i = 1; i < placed.length; i += 1) expect(placed[i] - placed[i - 1]).toBeGreaterThanOrEqual(2 - 1e-9);
+    expect(placed.at(-1)).toBe(40);
+  });
+});
+
+describe('the SVG as others read it', () => {
+  const xmllint = findTool('xmllint');
+  const readers: readonly [string, string][] = [
+    ...goldens()
+      .filter(({ file }) => file.endsWith('.svg'))
+      .map(({ file, make }): [string, string] => [file, make()]),
+    ['names in need of escaping', sheetSvg(elevationOf(byHand, 'A', 'front'), { ...INFO, job: byHand.job.name })],
+  ];
+  it.skipIf(!xmllint)(
+    `is well-formed XML for xmllint${xmllint ? '' : ' (skipped: xmllint is not on this machine)'}`,
+    () => {
+      for (const [name, svg] of readers) {
+        const read = spawnSync(xmllint!, ['--noout', '-'], { input: svg, encoding: 'utf8' });
+        expect(`${name}: ${read.status} ${read.stderr}`).toBe(`${name}: 0 `);
+      }
+    },
+  );
+});

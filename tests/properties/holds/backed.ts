@@ -1,0 +1,100 @@
+import { flatten } from '../../../src/base/outline';
+import { onFace } from '../../../src/base/place';
+import type { Design } from '../../../src/vocabulary/design';
+import type { Vec2, Vec3 } from '../../../src/vocabulary/geometry';
+import type { Part } from '../../../src/vocabulary/part';
+import type { RodRun } from '../../../src/vocabulary/rod';
+import { extentAt } from '../measure';
+import type { Found } from '../sample';
+
+/** How far in from an edge the timber is looked for: where a fixing goes. */
+const IN_FROM_EDGE = [1, 4, 8];
+/** Points a twentieth of a millimetre behind the frame's face: in the timber, if there is any. */
+const BEHIND = 0.05;
+
+interface Timber {
+  holds(point: Vec3): boolean;
+}
+
+/** The frame's timbers near a run, each as a test for a point: between its two ends and in its section. */
+function timbersOf(parts: readonly Part[]): readonly Timber[] {
+  return parts.map(({ shape, place: { origin, along, across, out } }) => {
+    if (shape.kind !== 'stick') throw new Error('the frame is of sticks');
+    const section = flatten(shape.section);
+    const { start, end } = shape;
+    return {
+      holds(p) {
+        const v: Vec3 = [p[0] - origin[0], p[1] - origin[1], p[2] - origin[2]];
+        const on = (axis: Vec3): number => v[0] * axis[0] + v[1] * axis[1] + v[2] * axis[2];
+        const [a, u, w] = [on(along), on(across), on(out)];
+        const at = (plane: typeof start): number => plane.at + plane.perAcross * u + plane.perOut * w;
+        return a >= at(start) - 1e-6 && a <= at(end) + 1e-6 && insideOf(section, [u, w]);
+      },
+    };
+  });
+}
+
+/** Whether a point lies in a convex polygon, counter-clockwise, its sides included. Frame sections are rectangles and triangles. */
+function insideOf(polygon: readonly Vec2[], [u, v]: Vec2): boolean {
+  return polygon.every(([au, av], i) => {
+    const [bu, bv] = polygon[(i + 1) % polygon.length];
+    const side = (bu - au) * (v - av) - (bv - av) * (u - au);
+    return side >= -1e-6 * Math.hypot(bu - au, bv - av);
+  });
+}
+
+/** An edge of the skin with no timber behind it. */
+export interface Bare {
+  readonly run: string;
+  readonly part: string;
+  readonly edge: 'left' | 'right' | 'top' | 'bottom';
+  readonly x: number;
+  readonly z: number;
+  /** How far in from the edge. */
+  readonly inFrom: number;
+}
+
+/** Every place along the edges of the skin, as the joiner would try them with a bradawl, where no timber is found behind. */
+export function bareEdges({ parts, rod }: Design): { readonly bare: readonly Bare[]; readonly looked: number } {
+  const frame = parts.filter((p) => p.kind === 'frame');
+  const bare: Bare[] = [];
+  let looked = 0;
+  for (const run of rod.runs) {
+    const i = rod.runs.indexOf(run);
+    const near = new Set([run.id, rod.runs[i - 1]?.id, rod.runs[i + 1]?.id]);
+    const timbers = timbersOf(frame.filter((p) => near.has(p.run)));
+    const look = (place: Omit<Bare, 'run'>): void => {
+      looked++;
+      const point = onFace(run, place.x, -BEHIND, place.z);
+      if (!timbers.some((t) => t.holds(point))) bare.push({ run: run.id, ...place });
+    };
+    for (const part of parts.filter((p) => p.kind === 'cladding' && p.run === run.id)) edges(run, part, look);
+  }
+  return { bare, looked };
+}
+
+function edges(run: RodRun, part: Part, look: (place: Omit<Bare, 'run'>) => void): void {
+  const back = extentAt(run, part, part.place.origin[2] === undefined ? 0 : 0);
+  if (!back || part.shape.kind !== 'board') throw new Error(`${part.mark} has no back on the frame`);
+  const low = part.place.origin[2];
+  const high = low + part.size.width;
+  const heights = Array.from({ length: 9 }, (_, k) => low + 8 + ((high - low - 16) * k) / 8);
+  for (const inFrom of IN_FROM_EDGE) {
+    for (const z of heights) {
+      look({ part: part.mark, edge: 'left', x: back.from + inFrom, z, inFrom });
+      look({ part: part.mark, edge: 'right', x: back.to - inFrom, z, inFrom });
+    }
+    const steps = Math.max(2, Math.ceil((back.to - back.from) / 150));
+    for (let k = 0; k <= steps; k++) {
+      const x = back.from + 8 + ((back.to - back.from - 16) * k) / steps;
+      look({ part: part.mark, edge: 'bottom', x, z: low + inFrom, inFrom });
+      look({ part: part.mark, edge: 'top', x, z: high - inFrom, inFrom });
+    }
+  }
+}
+
+/** Every edge of the skin has timber behind it, but for the wedge at a corner that is too thin to be a part. */
+export function backed(made: Design): Found {
+  const { bare, looked } = bareEdges(made);
+  return { wrong: bare.map((b) => `${b.part} is bare behind its ${b.edge} edge at x ${b.x}, z ${b.z}, ${b.inFrom} in`), looked };
+}
