@@ -44,13 +44,25 @@ export function design(job: Job): Design {
 function workOut(job: Job): Design {
   const book = bookOf(job);
   const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
-  const rod = setOut(job, rooms.map((room) => room.demands(decided(room.kind), book)));
+  const rod = setOut(
+    job,
+    rooms.map((room) => room.demands(decided(room.kind), book)),
+  );
   const backing = rooms.flatMap((room) => room.backing(decided(room.kind), { rod, book }));
   const { framing, findings: framed } = frameUp(rod, backing);
   const bench = { rod, framing, book };
   const made = rooms.map((room) => room.parts(decided(room.kind), bench));
-  const parts = makeParts(made.flatMap((m) => m.drafts), (material) => book.any(material).densityKgM3, job.tools.roundingStep);
-  const findings = worstFirst([...rod.findings, ...framed, ...made.flatMap((m) => m.findings), ...checkAll({ job, rod, parts })]);
+  const parts = makeParts(
+    made.flatMap((m) => m.drafts),
+    (material) => book.any(material).densityKgM3,
+    job.tools.roundingStep,
+  );
+  const findings = worstFirst([
+    ...rod.findings,
+    ...framed,
+    ...made.flatMap((m) => m.findings),
+    ...checkAll({ job, rod, parts }),
+  ]);
   return { job, rod, framing, parts, marks: marksOf(rod.runs, parts), findings, totals: totalsOf(parts, book.any) };
 }
 
@@ -63,15 +75,19 @@ function marksOf(runs: Design['rod']['runs'], parts: readonly Part[]): Readonly<
     if (list) list.push(part);
     else by.set(key, [part]);
   }
-  const marks = runs.map((run) => rooms.flatMap((room) => room.marks(run, by.get(`${run.id} ${room.kind}`) ?? [])).sort((a, b) => a.x - b.x));
+  const marks = runs.map((run) =>
+    rooms.flatMap((room) => room.marks(run, by.get(`${run.id} ${room.kind}`) ?? [])).sort((a, b) => a.x - b.x),
+  );
   return Object.fromEntries(runs.map((run, i) => [run.id, marks[i]]));
 }
 
 const RANK = { stop: 0, warn: 1, note: 2 } as const;
-const worstFirst = (findings: readonly Finding[]): readonly Finding[] => [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+const worstFirst = (findings: readonly Finding[]): readonly Finding[] =>
+  [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
 
 /** The elevation of one run: as finished from the front, or its frame alone. Throws when the unit has no such run. */
-export const elevation = (made: Design, run: string, kind: 'front' | 'framing'): Drawing => elevationOf(made, run, kind);
+export const elevation = (made: Design, run: string, kind: 'front' | 'framing'): Drawing =>
+  elevationOf(made, run, kind);
 
 /** The rod of one run as a drawing. Throws when the unit has no such run. */
 export const rodDrawing = (made: Design, run: string): Drawing => drawRod(made, run);

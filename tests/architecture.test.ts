@@ -142,7 +142,7 @@ describe('the checker of the law', () => {
   it('keeps the vocabulary to types', () => {
     keeps(
       'src/vocabulary/part.ts',
-      "import type { V } from '../base/vec';\nexport interface P { v: V }\nexport type Q = P;\nexport {};",
+      "import type { Vec2 } from './geometry';\nexport interface P { v: Vec2 }\nexport type Q = P;\nexport {};",
     );
     breaks('src/vocabulary/part.ts', 'export const x = 1;', 'is for types only');
     breaks('src/vocabulary/part.ts', 'export enum Kind { A }', 'is for types only');

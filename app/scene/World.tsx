@@ -1,13 +1,14 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useMemo } from 'react';
 import { PerspectiveCamera } from 'three';
+import { add, scale, sub } from '../../src/base/vec';
 import type { Part } from '../../src/vocabulary/part';
 import type { Rod } from '../../src/vocabulary/rod';
 import type { Assembly, Box } from './assembly';
 import { Daylight } from './Daylight';
 import { Heaps } from './Heaps';
 import { Measured } from './Measured';
-import { floorLine, measureLine } from './materials';
+import { edgeLine, floorLine, measureLine } from './materials';
 import { boxWith, type Measure, measuresOf, measuresOfRod } from './measures';
 import { Orbit } from './Orbit';
 import { Picked } from './Picked';
@@ -56,8 +57,13 @@ export function World({ assembly, box, rod, picked, measured, format, sheet, sum
 
 /** Draws the picture, with the depth of view closed in on the unit, and notes how many draw calls it took. */
 function Frame({ box }: { box: Box }) {
-  useFrame(({ gl, scene, camera }) => {
-    if (camera instanceof PerspectiveCamera) closeIn(camera, box);
+  useFrame(({ gl, scene, camera, size }) => {
+    if (camera instanceof PerspectiveCamera) {
+      closeIn(camera, box);
+      edgeLine.opacity = edgeOpacity(
+        size.height / (2 * Math.tan((camera.fov * Math.PI) / 360) * distanceTo(camera, box)),
+      );
+    }
     gl.info.autoReset = false;
     gl.info.reset();
     gl.render(scene, camera);
@@ -69,13 +75,8 @@ function Frame({ box }: { box: Box }) {
 
 /** Nearer and further limits as tight as the floor allows: depth is told apart by ever fewer steps the further off it lies. */
 function closeIn(camera: PerspectiveCamera, box: Box): void {
-  const middle = [0, 1, 2].map((axis) => (box.min[axis]! + box.max[axis]!) / 2) as [number, number, number];
-  const radius = Math.hypot(...middle.map((value, axis) => box.max[axis]! - value));
-  const distance = Math.hypot(
-    camera.position.x - middle[0],
-    camera.position.y - middle[1],
-    camera.position.z - middle[2],
-  );
+  const radius = Math.hypot(...sub(box.max, box.min)) / 2;
+  const distance = distanceTo(camera, box);
   const near = Math.max(distance - 2 * radius, radius / 200);
   const far = distance + 8 * radius;
   if (camera.near === near && camera.far === far) return;
@@ -83,3 +84,12 @@ function closeIn(camera: PerspectiveCamera, box: Box): void {
   camera.far = far;
   camera.updateProjectionMatrix();
 }
+
+/** How far the viewer stands from the middle of a box, mm. */
+function distanceTo(camera: PerspectiveCamera, box: Box): number {
+  const { x, y, z } = camera.position;
+  return Math.hypot(...sub([x, y, z], scale(add(box.min, box.max), 0.5)));
+}
+
+/** Lines keep their width on the screen however small the unit is drawn, so from afar they are drawn fainter (by eye). */
+const edgeOpacity = (pixelsPerMm: number): number => Math.max(0.14, Math.min(0.36, 1.6 * pixelsPerMm));

@@ -1,7 +1,8 @@
 import { onFace, toUnit } from '../../src/base/place';
-import type { Vec3 } from '../../src/vocabulary/geometry';
+import { add2, dot2, scale2 } from '../../src/base/vec';
+import type { Vec2, Vec3 } from '../../src/vocabulary/geometry';
 import type { Part } from '../../src/vocabulary/part';
-import type { Rod, RodRun } from '../../src/vocabulary/rod';
+import type { Rod } from '../../src/vocabulary/rod';
 import type { Box } from './assembly';
 import { solidOf } from './solid';
 import { facing } from './standpoint';
@@ -62,8 +63,7 @@ export function measuresOf(part: Pick<Part, 'shape' | 'place' | 'size'>): readon
 const BEFORE = 180;
 const STROKE = 60;
 
-/** The unit's sizes, chalked on the floor: each run's length along the frame line; and the height, at
- * the left end of the run that one faces. */
+/** The unit's sizes: each run's length along the frame line, chalked on the floor before it, and the height at the left. */
 export function measuresOfRod(rod: Pick<Rod, 'runs' | 'layers' | 'height'>): readonly Measure[] {
   const before = Math.max(0, ...Object.values(rod.layers).map((layer) => layer.outer)) + BEFORE;
   const lengths = rod.runs.map((run): Measure => {
@@ -80,18 +80,23 @@ export function measuresOfRod(rod: Pick<Rod, 'runs' | 'layers' | 'height'>): rea
       front: [run.front[0], run.front[1], 0],
     };
   });
+  if (lengths.length === 0) return lengths;
+  // On the left of somebody who faces the unit, clear of it and of the lengths.
   const [fx, fy] = facing(rod.runs);
-  const facingUs = (run: RodRun): number => run.front[0] * fx + run.front[1] * fy;
-  const foremost = [...rod.runs].sort((a, b) => facingUs(b) - facingUs(a))[0];
-  if (!foremost) return lengths;
-  const up = (z: number, x = -BEFORE): Vec3 => onFace(foremost, x, before - BEFORE, z);
+  const left: Vec2 = [fy, -fx];
+  const ends = rod.runs.flatMap((run) => [run.origin, add2(run.origin, scale2(run.along, run.length))]);
+  const [leftmost] = ends.sort((a, b) => dot2(b, left) - dot2(a, left));
+  const up = (z: number, aside = 0): Vec3 => {
+    const [x, y] = add2(leftmost!, scale2(left, before + BEFORE / 2 + aside));
+    return [x, y, z];
+  };
   const height: Measure = {
     name: 'height',
     mm: rod.height,
     lines: [
       [up(0), up(rod.height)],
-      [up(0, -BEFORE - STROKE), up(0, -BEFORE + STROKE)],
-      [up(rod.height, -BEFORE - STROKE), up(rod.height, -BEFORE + STROKE)],
+      [up(0, -STROKE), up(0, STROKE)],
+      [up(rod.height, -STROKE), up(rod.height, STROKE)],
     ],
     label: up(rod.height / 2),
   };

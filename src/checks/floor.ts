@@ -11,9 +11,16 @@ export function levelFloor({ job }: { readonly job: Job }): readonly Finding[] {
   const fall = Math.max(...heights) - Math.min(...heights);
   if (fall <= LEVEL_ENOUGH) return [];
   const high = job.survey.levels[heights.indexOf(Math.max(...heights))];
-  return [{
-    severity: 'note', rule: 'floor-out-of-level', subject: { path: '/survey/levels' }, value: fall, limit: LEVEL_ENOUGH,
-    message: `The floor falls ${Math.round(fall * 10) / 10} mm from its highest point, ${Math.round(high.along)} mm along run ${high.run}. Heights are worked from that point.`,
-    source: 'survey', remedy: `Pack the plates up by as much as ${Math.round(fall * 10) / 10} mm at the lowest point.`,
-  }];
+  return [
+    {
+      severity: 'note',
+      rule: 'floor-out-of-level',
+      subject: { path: '/survey/levels' },
+      value: fall,
+      limit: LEVEL_ENOUGH,
+      message: `The floor falls ${Math.round(fall * 10) / 10} mm from its highest point, ${Math.round(high.along)} mm along run ${high.run}. Heights are worked from that point.`,
+      source: 'survey',
+      remedy: `Pack the plates up by as much as ${Math.round(fall * 10) / 10} mm at the lowest point.`,
+    },
+  ];
 }

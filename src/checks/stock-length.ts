@@ -4,17 +4,35 @@ import type { Job } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 
 /** A stick longer than any length it is sold in must be jointed. Sheets and tops are checked where they are divided. */
-export function longestStock({ job, parts }: { readonly job: Job; readonly parts: readonly Part[] }): readonly Finding[] {
-  const longest = new Map(job.stock.items.flatMap((item) => (soldByLength(item) ? [[item.id, Math.max(...item.lengths.map((l) => l.length))] as const] : [])));
+export function longestStock({
+  job,
+  parts,
+}: {
+  readonly job: Job;
+  readonly parts: readonly Part[];
+}): readonly Finding[] {
+  const longest = new Map(
+    job.stock.items.flatMap((item) =>
+      soldByLength(item) ? [[item.id, Math.max(...item.lengths.map((l) => l.length))] as const] : [],
+    ),
+  );
   return parts.flatMap((part): Finding[] => {
     const limit = longest.get(part.material);
     if (limit === undefined || part.size.length <= limit) return [];
-    return [{
-      severity: 'warn', rule: 'longer-than-stock', subject: { part: part.mark, run: part.run }, value: part.size.length, limit,
-      message: `${part.mark} (${part.name}, ${part.where}) is ${Math.round(part.size.length * 10) / 10} mm long; the longest stock is ${limit} mm.`,
-      source: 'stock lengths from the stock book', remedy: 'Joint it over a stud, or add a longer length to the stock book.',
-    }];
+    return [
+      {
+        severity: 'warn',
+        rule: 'longer-than-stock',
+        subject: { part: part.mark, run: part.run },
+        value: part.size.length,
+        limit,
+        message: `${part.mark} (${part.name}, ${part.where}) is ${Math.round(part.size.length * 10) / 10} mm long; the longest stock is ${limit} mm.`,
+        source: 'stock lengths from the stock book',
+        remedy: 'Joint it over a stud, or add a longer length to the stock book.',
+      },
+    ];
   });
 }
 
-const soldByLength = (item: StockItem): item is Extract<StockItem, { lengths: unknown }> => item.kind === 'timber' || item.kind === 'moulding';
+const soldByLength = (item: StockItem): item is Extract<StockItem, { lengths: unknown }> =>
+  item.kind === 'timber' || item.kind === 'moulding';

@@ -27,10 +27,20 @@ function atWall(job: Job, rod: Rod, run: RodRun, name: string | undefined, side:
   const about = (what: string, deg: number, gap: number, over: string): readonly Finding[] =>
     gap < LEAST_GAP
       ? []
-      : [{
-          severity: 'note', rule: `wall-${what.replaceAll(' ', '-')}`, subject: { run: run.id, path: `/survey/walls/${job.survey.walls.indexOf(wall)}` }, value: gap, limit: LEAST_GAP,
-          message: `${wall.name}, at the ${side} end of run ${run.id}, is ${Math.round(Math.abs(deg) * 100) / 100}° ${what}: a gap of ${Math.round(gap * 10) / 10} mm over the ${over}.`,
-          source: 'survey', remedy: 'Leave stuff at that end to scribe to the wall.',
-        }];
-  return [...about('out of square', from, square, 'depth of the top'), ...about('out of plumb', wall.leanDeg, plumb, 'height')];
+      : [
+          {
+            severity: 'note',
+            rule: `wall-${what.replaceAll(' ', '-')}`,
+            subject: { run: run.id, path: `/survey/walls/${job.survey.walls.indexOf(wall)}` },
+            value: gap,
+            limit: LEAST_GAP,
+            message: `${wall.name}, at the ${side} end of run ${run.id}, is ${Math.round(Math.abs(deg) * 100) / 100}° ${what}: a gap of ${Math.round(gap * 10) / 10} mm over the ${over}.`,
+            source: 'survey',
+            remedy: 'Leave stuff at that end to scribe to the wall.',
+          },
+        ];
+  return [
+    ...about('out of square', from, square, 'depth of the top'),
+    ...about('out of plumb', wall.leanDeg, plumb, 'height'),
+  ];
 }

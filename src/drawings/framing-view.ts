@@ -18,7 +18,7 @@ export function framingView(design: Drawable, run: RodRun): Drawing {
   const { job, rod } = design;
   const units = job.units;
   const members = seenFromFront(
-    design.parts.filter((part) => part.from === 'framed'),
+    design.parts.filter((part) => part.run === run.id && part.from === 'framed'),
     run,
   );
   const framing = design.framing.find((one) => one.run === run.id);

@@ -1,6 +1,8 @@
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Drawing, Stroke } from '../vocabulary/drawing';
+import type { Part } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
+import { limitsOf, within } from './clip';
 import { chain, dimension, running } from './dimension';
 import type { Drawable } from './elevation';
 import { strokesOf } from './paint';
@@ -15,7 +17,8 @@ const PAST = 30;
 /** The finished front of a run: what is seen, centre lines of pillars, widths below, heights on the right. */
 export function frontView(design: Drawable, run: RodRun): Drawing {
   const { job, rod } = design;
-  const all = seenFromFront(design.parts, run);
+  const limits = limitsOf(run, rod.layers);
+  const all = seenFromFront(partsOf(design, run), run).flatMap((seen) => within(seen, limits) ?? []);
   const shown = withoutHidden(all);
   const points = all.flatMap((seen) => seen.outline);
   const { min, max } = boundsOf([...points, [0, 0], [run.length, rod.height]]);
@@ -30,6 +33,14 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
     ...running({ axis: 'vertical', base: max[0], units: job.units, offsetMm: CHAIN }, 0, heights(shown, rod)),
   ];
   return { id: `${run.id}-front`, title: `${run.name}: front elevation`, strokes, bounds: { min, max } };
+}
+
+/** The run's own parts; for a return also what covers it from the run it comes off: the top, which lies above the frame. */
+function partsOf({ parts, rod }: Drawable, run: RodRun): readonly Part[] {
+  const comesOff = run.jobIndex === null ? (run.left.neighbour ?? run.right.neighbour) : undefined;
+  const isOver = (part: Part): boolean =>
+    part.run === comesOff && part.place.origin[2] >= rod.frameHeight - SAME_LENGTH;
+  return parts.filter((part) => part.run === run.id || isOver(part));
 }
 
 const centreLine = (x: number, height: number): Stroke => ({

@@ -16,13 +16,12 @@ export interface Seen {
   readonly max: Vec2;
 }
 
-/** The parts of a run as seen from its front, the farthest first. */
+/** Parts as seen from the front of a run, the farthest first. */
 export function seenFromFront(parts: readonly Part[], run: RodRun): readonly Seen[] {
   const right = level(run.along);
   const datum = run.along[0] * run.origin[0] + run.along[1] * run.origin[1];
   const shift = ([x, y]: Vec2): Vec2 => [x - datum, y];
   return parts
-    .filter((part) => part.run === run.id)
     .map((part) => {
       const { outline, holes, lines, nearest } = projectOf(part, { right, up: UP });
       const points = outline.map(shift);

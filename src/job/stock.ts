@@ -41,7 +41,7 @@ const sheets: readonly Sheet[] = MDF.flatMap(({ thickness, densityKgM3, pricePen
     pricePence: price,
   });
   const usual = sheet(`mdf-${thickness}`, SHORT, pricePence);
-  // Dearer by area, rounded to the shilling of our days: 10 pence.
+  // Dearer by area, to the nearest 10 pence.
   return long
     ? [usual, sheet(`mdf-${thickness}-long`, LONG, Math.round((pricePence * LONG) / SHORT / 10) * 10)]
     : [usual];

@@ -46,7 +46,21 @@ export function divide(front: Front): Division {
   const clear = rightFrom - leftTo;
   if (clear <= 0) {
     const need = leftTo - from + (to - rightFrom);
-    return { pillars: [], bays: [], findings: [stop(run, path, 'pillars-wider-than-run', `The end pillars of run ${run} need ${round(need)} mm of face; it has ${round(to - from)} mm.`, to - from, need, 'Lengthen the run or make the pillars narrower. Its front is left without pillars.')] };
+    return {
+      pillars: [],
+      bays: [],
+      findings: [
+        stop(
+          run,
+          path,
+          'pillars-wider-than-run',
+          `The end pillars of run ${run} need ${round(need)} mm of face; it has ${round(to - from)} mm.`,
+          to - from,
+          need,
+          'Lengthen the run or make the pillars narrower. Its front is left without pillars.',
+        ),
+      ],
+    };
   }
   const wanted = bayCount(front.rhythm, clear, width);
   const marks = front.rhythm.by === 'marks' ? [...front.rhythm.marks] : equalCentres(leftTo, rightFrom, width, wanted);
@@ -55,11 +69,26 @@ export function divide(front: Front): Division {
   const fits = narrowest > 0;
   const findings = fits
     ? []
-    : [stop(run, path, 'bays-too-narrow', `${wanted} bays in run ${run} leave a bay of ${round(narrowest)} mm between pillars of ${round(width)} mm.`, narrowest, 0, 'Ask for fewer bays, narrower pillars or other marks. The pillars between are left out.')];
+    : [
+        stop(
+          run,
+          path,
+          'bays-too-narrow',
+          `${wanted} bays in run ${run} leave a bay of ${round(narrowest)} mm between pillars of ${round(width)} mm.`,
+          narrowest,
+          0,
+          'Ask for fewer bays, narrower pillars or other marks. The pillars between are left out.',
+        ),
+      ];
   return { ...pillarsAndBays(front, leftTo, rightFrom, fits ? marks : []), findings };
 }
 
-function pillarsAndBays(front: Front, leftTo: number, rightFrom: number, centres: readonly number[]): Pick<Division, 'pillars' | 'bays'> {
+function pillarsAndBays(
+  front: Front,
+  leftTo: number,
+  rightFrom: number,
+  centres: readonly number[],
+): Pick<Division, 'pillars' | 'bays'> {
   const half = front.width / 2;
   const foot = front.footOverhang;
   const all = [
@@ -67,14 +96,36 @@ function pillarsAndBays(front: Front, leftTo: number, rightFrom: number, centres
     ...centres.map((c) => ({ from: c - half, to: c + half, where: 'between' as const, mitred: false })),
     { from: rightFrom, to: front.to, where: 'right' as const, mitred: front.right.kind === 'corner' },
   ];
-  const pillars = all.map((p, index) => ({ ...p, index, centre: (p.from + p.to) / 2, footFrom: p.where === 'left' ? p.from : p.from - foot, footTo: p.where === 'right' ? p.to : p.to + foot }));
-  const bays = pillars.slice(1).map((p, index) => ({ index, from: pillars[index].to, to: p.from, footFrom: pillars[index].footTo, footTo: p.footFrom }));
+  const pillars = all.map((p, index) => ({
+    ...p,
+    index,
+    centre: (p.from + p.to) / 2,
+    footFrom: p.where === 'left' ? p.from : p.from - foot,
+    footTo: p.where === 'right' ? p.to : p.to + foot,
+  }));
+  const bays = pillars
+    .slice(1)
+    .map((p, index) => ({
+      index,
+      from: pillars[index].to,
+      to: p.from,
+      footFrom: pillars[index].footTo,
+      footTo: p.footFrom,
+    }));
   return { pillars, bays };
 }
 
 const round = (mm: number): number => Math.round(mm * 10) / 10;
 
-const stop = (run: string, path: string, rule: string, message: string, value: number, limit: number, remedy: string): Finding => ({
+const stop = (
+  run: string,
+  path: string,
+  rule: string,
+  message: string,
+  value: number,
+  limit: number,
+  remedy: string,
+): Finding => ({
   severity: 'stop',
   rule,
   subject: { run, path },

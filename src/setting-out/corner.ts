@@ -1,11 +1,12 @@
-import type { CornerFillet } from '../vocabulary/backing';
 import { degrees, radians } from '../base/vec';
+import type { CornerFillet } from '../vocabulary/backing';
 
 /**
  * The corner rule: at an outside corner of deflection φ a layer at offset d is longer by d·tan(φ/2) on each side, at an
  * inside one (φ negative) shorter by as much. Returns tan(φ/2); the mitre is φ/2 for every layer.
  */
-export const growth = (deflectionDeg: number): number => (Math.abs(deflectionDeg) === 90 ? Math.sign(deflectionDeg) : Math.tan(radians(deflectionDeg / 2)));
+export const growth = (deflectionDeg: number): number =>
+  Math.abs(deflectionDeg) === 90 ? Math.sign(deflectionDeg) : Math.tan(radians(deflectionDeg / 2));
 
 /** A fillet thinner than this is packing, not a part (common practice, no source). */
 const LEAST_FILLET = 5;
@@ -33,7 +34,9 @@ export function frameCorner(deflectionDeg: number, depth: number): FrameCorner {
   const cos = Math.abs(deflectionDeg) === 90 ? 0 : Math.cos(turn);
   if (turn === 0) return { through: 0, butting: 0 };
   if (deflectionDeg > 0) return cos >= 0 ? outsideAcute(depth, sin, cos) : outsideObtuse(depth, sin, cos);
-  return Math.abs(90 - degrees(turn)) <= NEAR_SQUARE_DEG ? insideSquare(depth, sin, cos) : insideOpen(depth, sin, cos, turn);
+  return Math.abs(90 - degrees(turn)) <= NEAR_SQUARE_DEG
+    ? insideSquare(depth, sin, cos)
+    : insideOpen(depth, sin, cos, turn);
 }
 
 /** Up to 90°: the through end is the fillet's hypotenuse, the butting end its short side. */
@@ -44,7 +47,18 @@ function outsideAcute(depth: number, sin: number, cos: number): FrameCorner {
   return {
     through: 0,
     butting: -along,
-    ...(thin ? {} : { fillet: { holder: 'butting' as const, points: [[0, 0], [along, 0], [along, -back]] as const } }),
+    ...(thin
+      ? {}
+      : {
+          fillet: {
+            holder: 'butting' as const,
+            points: [
+              [0, 0],
+              [along, 0],
+              [along, -back],
+            ] as const,
+          },
+        }),
   };
 }
 
@@ -55,17 +69,59 @@ function outsideObtuse(depth: number, sin: number, cos: number): FrameCorner {
   return {
     through: -short,
     butting,
-    ...(short < LEAST_FILLET ? {} : { fillet: { holder: 'through' as const, points: [[0, 0], [short, 0], [short, -depth]] as const } }),
+    ...(short < LEAST_FILLET
+      ? {}
+      : {
+          fillet: {
+            holder: 'through' as const,
+            points: [
+              [0, 0],
+              [short, 0],
+              [short, -depth],
+            ] as const,
+          },
+        }),
   };
 }
 
-/** The butting frame stands on the face of the through frame, which runs on to cover its end. */
+/**
+ * The butting frame stands on the face of the through frame, which runs on to cover its end. Turned less than 90°, its back corner
+ * touches first and leaves an open wedge at the front.
+ */
 function insideSquare(depth: number, sin: number, cos: number): FrameCorner {
-  return cos >= 0 ? { through: depth / sin, butting: -(depth * cos) / sin } : { through: depth * sin, butting: 0 };
+  if (cos < 0) return { through: depth * sin, butting: 0 };
+  const short = (depth * cos) / sin;
+  return {
+    through: depth / sin,
+    butting: -short,
+    ...(short < LEAST_FILLET
+      ? {}
+      : {
+          fillet: {
+            holder: 'butting' as const,
+            points: [
+              [0, 0],
+              [short, 0],
+              [short, -depth],
+            ] as const,
+          },
+        }),
+  };
 }
 
 /** Both run to the vertex; the open wedge behind it gets a fillet, as deep as the frames. */
 function insideOpen(depth: number, sin: number, cos: number, turn: number): FrameCorner {
   if (2 * depth * Math.sin(turn / 2) < LEAST_FILLET) return { through: 0, butting: 0 };
-  return { through: 0, butting: 0, fillet: { holder: 'through', points: [[0, 0], [0, -depth], [-depth * sin, -depth * cos]] } };
+  return {
+    through: 0,
+    butting: 0,
+    fillet: {
+      holder: 'through',
+      points: [
+        [0, 0],
+        [0, -depth],
+        [-depth * sin, -depth * cos],
+      ],
+    },
+  };
 }

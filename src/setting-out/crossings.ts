@@ -36,18 +36,25 @@ function floorOf(runs: readonly RodRun[], run: RodRun, front: number, back: numb
     const end = run[side];
     const other = end.kind === 'corner' && !end.toReturn ? runs.find((r) => r.id === end.neighbour) : undefined;
     const ahead = other ? add2(run.along, other.along) : run.along;
-    return keepIn(polygon, { at: at(side === 'left' ? 0 : run.length, 0), towards: scale2(ahead, side === 'left' ? 1 : -1) });
+    return keepIn(polygon, {
+      at: at(side === 'left' ? 0 : run.length, 0),
+      towards: scale2(ahead, side === 'left' ? 1 : -1),
+    });
   }, strip);
 }
 
 /** What two convex polygons share. */
 const common = (a: readonly Vec2[], b: readonly Vec2[]): readonly Vec2[] =>
-  b.reduce((left: readonly Vec2[], corner, i) => {
-    const side = sub2(b[(i + 1) % b.length], corner);
-    return left.length ? keepIn(left, { at: corner, towards: [-side[1], side[0]] }) : left;
-  }, b.length ? a : []);
+  b.reduce(
+    (left: readonly Vec2[], corner, i) => {
+      const side = sub2(b[(i + 1) % b.length], corner);
+      return left.length ? keepIn(left, { at: corner, towards: [-side[1], side[0]] }) : left;
+    },
+    b.length ? a : [],
+  );
 
-const area = (polygon: readonly Vec2[]): number => polygon.reduce((sum, p, i) => sum + cross2(p, polygon[(i + 1) % polygon.length]) / 2, 0);
+const area = (polygon: readonly Vec2[]): number =>
+  polygon.reduce((sum, p, i) => sum + cross2(p, polygon[(i + 1) % polygon.length]) / 2, 0);
 
 const folded = (a: string, b: string, shared: number): Finding => ({
   severity: 'stop',

@@ -12,7 +12,15 @@ export interface EndSeed extends Omit<RunEnd, 'frameAt'> {
 /** The end of a run that turns no corner. */
 function plainEnd(condition: EndCondition['kind'], asked: Asked): EndSeed {
   const free = condition !== 'wall';
-  return { kind: free ? 'free' : 'wall', deflectionDeg: 0, grows: 0, through: true, frameBeyond: 0, toReturn: false, topBeyond: free ? asked.top.endOverhang : 0 };
+  return {
+    kind: free ? 'free' : 'wall',
+    deflectionDeg: 0,
+    grows: 0,
+    through: true,
+    frameBeyond: 0,
+    toReturn: false,
+    topBeyond: free ? asked.top.endOverhang : 0,
+  };
 }
 
 /** One side of the corner between two seeds. */
@@ -34,7 +42,12 @@ function cornerEnd(before: RunSeed, after: RunSeed, side: 'before' | 'after', as
 }
 
 /** Both ends of each run, in order. */
-export function endsOf(seeds: readonly RunSeed[], left: EndCondition, right: EndCondition, asked: Asked): readonly { readonly left: EndSeed; readonly right: EndSeed }[] {
+export function endsOf(
+  seeds: readonly RunSeed[],
+  left: EndCondition,
+  right: EndCondition,
+  asked: Asked,
+): readonly { readonly left: EndSeed; readonly right: EndSeed }[] {
   const last = seeds.length - 1;
   return seeds.map((seed, i) => ({
     left: i === 0 ? plainEnd(left.kind, asked) : cornerEnd(seeds[i - 1], seed, 'after', asked),
@@ -46,8 +59,13 @@ export function endsOf(seeds: readonly RunSeed[], left: EndCondition, right: End
  * Frame-line length from a length taken over a layer: what the layer gains at each corner is taken off. Over the top, what the
  * top runs past a free end is taken off too.
  */
-export function frameLength(seed: RunSeed, ends: { readonly left: EndSeed; readonly right: EndSeed }, asked: Asked): number {
+export function frameLength(
+  seed: RunSeed,
+  ends: { readonly left: EndSeed; readonly right: EndSeed },
+  asked: Asked,
+): number {
   const offset = asked.layers[seed.over]?.outer ?? 0;
-  const gain = (end: EndSeed): number => (end.kind === 'corner' ? offset * end.grows : seed.over === 'top' ? end.topBeyond : 0);
+  const gain = (end: EndSeed): number =>
+    end.kind === 'corner' ? offset * end.grows : seed.over === 'top' ? end.topBeyond : 0;
   return seed.length - gain(ends.left) - gain(ends.right);
 }

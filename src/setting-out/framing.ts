@@ -6,17 +6,33 @@ import { layNoggins } from './noggins';
 import { standStuds } from './studs';
 
 /** Meets the backing that the rooms ask for with studs and noggins, run by run. A run that is not sound gets none. */
-export function frameUp(rod: Rod, backing: readonly Backing[]): { readonly framing: readonly RunFraming[]; readonly findings: readonly Finding[] } {
+export function frameUp(
+  rod: Rod,
+  backing: readonly Backing[],
+): { readonly framing: readonly RunFraming[]; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
-  const framing = rod.runs.filter((run) => run.sound).map((run) => {
-    const mine = backing.filter((b) => b.run === run.id);
-    const from = run.left.frameAt;
-    const to = run.right.frameAt;
-    const stood = standStuds(run.id, from, to, rod.timber, mine.filter((b) => b.kind === 'stud'));
-    findings.push(...stood.findings);
-    const noggins = layNoggins(stood.studs, rod.timber, rod.frameHeight, mine.filter((b) => b.kind === 'noggin'));
-    return { run: run.id, from, to, studs: stood.studs, noggins, fillets: filletsOf(run, rod.timber.depth) };
-  });
+  const framing = rod.runs
+    .filter((run) => run.sound)
+    .map((run) => {
+      const mine = backing.filter((b) => b.run === run.id);
+      const from = run.left.frameAt;
+      const to = run.right.frameAt;
+      const stood = standStuds(
+        run.id,
+        from,
+        to,
+        rod.timber,
+        mine.filter((b) => b.kind === 'stud'),
+      );
+      findings.push(...stood.findings);
+      const noggins = layNoggins(
+        stood.studs,
+        rod.timber,
+        rod.frameHeight,
+        mine.filter((b) => b.kind === 'noggin'),
+      );
+      return { run: run.id, from, to, studs: stood.studs, noggins, fillets: filletsOf(run, rod.timber.depth) };
+    });
   return { framing, findings };
 }
 
@@ -27,7 +43,10 @@ function filletsOf(run: RodRun, depth: number): readonly CornerFillet[] {
     if (end.kind !== 'corner') return [];
     const { fillet } = frameCorner(end.deflectionDeg, depth);
     if (!fillet || (fillet.holder === 'through') !== end.through) return [];
-    const at = ([s, d]: readonly [number, number]): readonly [number, number] => [side === 'left' ? s : run.length - s, d];
+    const at = ([s, d]: readonly [number, number]): readonly [number, number] => [
+      side === 'left' ? s : run.length - s,
+      d,
+    ];
     const [a, b, c] = fillet.points;
     return [{ points: [at(a), at(b), at(c)] as const }];
   });

@@ -23,7 +23,12 @@ interface Band {
 }
 
 /** Noggins between neighbouring studs: wherever a room asks, and in the rows that the frame itself has. Heights above the floor, mm. */
-export function layNoggins(studs: readonly Stud[], timber: FrameTimber, frameHeight: number, wishes: readonly NogginWish[]): readonly Noggin[] {
+export function layNoggins(
+  studs: readonly Stud[],
+  timber: FrameTimber,
+  frameHeight: number,
+  wishes: readonly NogginWish[],
+): readonly Noggin[] {
   const gaps = studs.slice(1).map((stud, i) => ({ from: studs[i].to, to: stud.from }));
   return gaps
     .filter((gap) => gap.to - gap.from >= LEAST_NOGGIN)
@@ -39,7 +44,9 @@ function bands(lines: readonly Line[], timber: FrameTimber, frameHeight: number)
   const clear = { low: face, high: frameHeight - face };
   if (clear.high - clear.low < face) return [];
   const laid: Band[] = [];
-  const rising = lines.filter((l) => l.z > clear.low - LEAST_EDGE && l.z < clear.high + LEAST_EDGE).sort((a, b) => a.z - b.z);
+  const rising = lines
+    .filter((l) => l.z > clear.low - LEAST_EDGE && l.z < clear.high + LEAST_EDGE)
+    .sort((a, b) => a.z - b.z);
   for (let i = 0; i < rising.length; i++) {
     const last = laid.at(-1);
     if (last && rising[i].z <= last.high - LEAST_EDGE + SAME_LENGTH) {
@@ -56,7 +63,11 @@ function bands(lines: readonly Line[], timber: FrameTimber, frameHeight: number)
 }
 
 /** Adds the frame's own rows, equally spaced between the plates, where nothing lies near. */
-function withRows(laid: readonly Band[], { face, nogginRows }: FrameTimber, clear: { readonly low: number; readonly high: number }): readonly Band[] {
+function withRows(
+  laid: readonly Band[],
+  { face, nogginRows }: FrameTimber,
+  clear: { readonly low: number; readonly high: number },
+): readonly Band[] {
   const all = [...laid];
   for (let row = 1; row <= nogginRows; row++) {
     const centre = clear.low + ((clear.high - clear.low) * row) / (nogginRows + 1);

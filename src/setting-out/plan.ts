@@ -17,7 +17,8 @@ export interface RunSeed {
 const RETURN_TURN_DEG = 90;
 
 /** A, B … Z, AA, AB …: the letter of the nth run (0 = A). */
-export const runLetter = (n: number): string => (n < 26 ? String.fromCharCode(65 + n) : runLetter(Math.floor(n / 26) - 1) + runLetter(n % 26));
+export const runLetter = (n: number): string =>
+  n < 26 ? String.fromCharCode(65 + n) : runLetter(Math.floor(n / 26) - 1) + runLetter(n % 26);
 
 /** The runs in order from left to right as seen from the front, returns included (RL left, RR right; measured over the frame). */
 export function seedsOf(job: Job): readonly RunSeed[] {
@@ -33,8 +34,24 @@ export function seedsOf(job: Job): readonly RunSeed[] {
     rhythm: run.rhythm,
   }));
   if (leftEnd.kind === 'return')
-    seeds.unshift({ id: 'RL', name: 'Left return', jobIndex: null, length: leftEnd.length, over: 'frame', deflectionDeg: RETURN_TURN_DEG, through: 'next' });
+    seeds.unshift({
+      id: 'RL',
+      name: 'Left return',
+      jobIndex: null,
+      length: leftEnd.length,
+      over: 'frame',
+      deflectionDeg: RETURN_TURN_DEG,
+      through: 'next',
+    });
   if (rightEnd.kind === 'return')
-    seeds.push({ id: 'RR', name: 'Right return', jobIndex: null, length: rightEnd.length, over: 'frame', deflectionDeg: 0, through: 'this' });
+    seeds.push({
+      id: 'RR',
+      name: 'Right return',
+      jobIndex: null,
+      length: rightEnd.length,
+      over: 'frame',
+      deflectionDeg: 0,
+      through: 'this',
+    });
   return seeds;
 }

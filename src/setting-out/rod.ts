@@ -25,7 +25,10 @@ export function setOut(job: Job, demands: readonly Demands[]): Rod {
   const lines = polyline(seeds, lengths);
   const built = seeds.map((seed, i) => runOf(seed, ends[i], lengths[i], lines[i], asked));
   const runs = built.map((b) => b.run);
-  const layers = { ...asked.layers, top: { name: 'top', inner: asked.top.overhang - depth, outer: asked.top.overhang } };
+  const layers = {
+    ...asked.layers,
+    top: { name: 'top', inner: asked.top.overhang - depth, outer: asked.top.overhang },
+  };
   return {
     runs,
     layers,
@@ -40,7 +43,10 @@ export function setOut(job: Job, demands: readonly Demands[]): Rod {
 }
 
 /** Start and direction of each seed's frame line. */
-function polyline(seeds: readonly RunSeed[], lengths: readonly number[]): readonly { readonly origin: Vec2; readonly along: Vec2 }[] {
+function polyline(
+  seeds: readonly RunSeed[],
+  lengths: readonly number[],
+): readonly { readonly origin: Vec2; readonly along: Vec2 }[] {
   const first = seeds.findIndex((s) => s.jobIndex === 0);
   let turn = -seeds.slice(0, first).reduce((sum, s) => sum + s.deflectionDeg, 0);
   let at: Vec2 = [0, 0];
@@ -55,7 +61,13 @@ function polyline(seeds: readonly RunSeed[], lengths: readonly number[]): readon
   return lines.map((line) => ({ ...line, origin: add2(line.origin, shift) }));
 }
 
-function runOf(seed: RunSeed, ends: { readonly left: EndSeed; readonly right: EndSeed }, found: number, line: { readonly origin: Vec2; readonly along: Vec2 }, asked: Asked): { readonly run: RodRun; readonly findings: readonly Finding[] } {
+function runOf(
+  seed: RunSeed,
+  ends: { readonly left: EndSeed; readonly right: EndSeed },
+  found: number,
+  line: { readonly origin: Vec2; readonly along: Vec2 },
+  asked: Asked,
+): { readonly run: RodRun; readonly findings: readonly Finding[] } {
   const length = Math.max(0, found);
   const left = placed(ends.left, 0 - ends.left.frameBeyond);
   const right = placed(ends.right, length + ends.right.frameBeyond);
@@ -65,10 +77,25 @@ function runOf(seed: RunSeed, ends: { readonly left: EndSeed; readonly right: En
   const outermost = Math.max(...Object.values(asked.layers).map((l) => l.outer));
   const shortest = Math.min(length, right.frameAt - left.frameAt, length + outermost * (left.grows + right.grows));
   const sound = shortest >= LEAST_RUN;
-  const path = seed.jobIndex === null ? `/unit/plan/${seed.id === 'RL' ? 'leftEnd' : 'rightEnd'}/length` : `/unit/plan/runs/${seed.jobIndex}/length`;
-  const division = sound && asked.pillars
-    ? divide({ run: seed.id, path, from, to, left, right, width: asked.pillars.width, cornerWidth: asked.pillars.cornerWidth, footOverhang: asked.footOverhang, rhythm: seed.rhythm ?? asked.pillars.rhythm })
-    : { pillars: [], bays: [], findings: [] };
+  const path =
+    seed.jobIndex === null
+      ? `/unit/plan/${seed.id === 'RL' ? 'leftEnd' : 'rightEnd'}/length`
+      : `/unit/plan/runs/${seed.jobIndex}/length`;
+  const division =
+    sound && asked.pillars
+      ? divide({
+          run: seed.id,
+          path,
+          from,
+          to,
+          left,
+          right,
+          width: asked.pillars.width,
+          cornerWidth: asked.pillars.cornerWidth,
+          footOverhang: asked.footOverhang,
+          rhythm: seed.rhythm ?? asked.pillars.rhythm,
+        })
+      : { pillars: [], bays: [], findings: [] };
   const run: RodRun = {
     id: seed.id,
     name: seed.name,

@@ -16,7 +16,13 @@ type Standing = { centre: number; reasons: string[] };
  * Where the studs of one run stand: its ends, then wherever a room asks, then the module or equal division between those, so that no
  * two neighbours are further apart than the centres. x in mm along the run.
  */
-export function standStuds(run: string, from: number, to: number, timber: FrameTimber, wishes: readonly StudWish[]): { readonly studs: readonly Stud[]; readonly findings: readonly Finding[] } {
+export function standStuds(
+  run: string,
+  from: number,
+  to: number,
+  timber: FrameTimber,
+  wishes: readonly StudWish[],
+): { readonly studs: readonly Stud[]; readonly findings: readonly Finding[] } {
   const { face } = timber;
   const studs: Standing[] = [
     { centre: from + face / 2, reasons: ['end'] },
@@ -29,14 +35,26 @@ export function standStuds(run: string, from: number, to: number, timber: FrameT
   }
   const required = [...studs].sort((a, b) => a.centre - b.centre);
   const between = required.slice(1).flatMap((stud, i) => fill(required[i].centre, stud.centre, from, to, timber));
-  const all = [...required, ...between.map((centre) => ({ centre, reasons: ['centres'] }))].sort((a, b) => a.centre - b.centre);
-  return { studs: all.map((s) => ({ from: s.centre - face / 2, to: s.centre + face / 2, reasons: s.reasons })), findings };
+  const all = [...required, ...between.map((centre) => ({ centre, reasons: ['centres'] }))].sort(
+    (a, b) => a.centre - b.centre,
+  );
+  return {
+    studs: all.map((s) => ({ from: s.centre - face / 2, to: s.centre + face / 2, reasons: s.reasons })),
+    findings,
+  };
 }
 
 /** Joints first: they can't move. */
-const inOrder = (wishes: readonly StudWish[]): readonly StudWish[] => [...wishes].sort((a, b) => Number(b.centred) - Number(a.centred) || a.x - b.x);
+const inOrder = (wishes: readonly StudWish[]): readonly StudWish[] =>
+  [...wishes].sort((a, b) => Number(b.centred) - Number(a.centred) || a.x - b.x);
 
-function place(wish: StudWish, studs: Standing[], { face }: FrameTimber, run: { readonly run: string; readonly from: number; readonly to: number }, findings: Finding[]): void {
+function place(
+  wish: StudWish,
+  studs: Standing[],
+  { face }: FrameTimber,
+  run: { readonly run: string; readonly from: number; readonly to: number },
+  findings: Finding[],
+): void {
   const reach = wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE;
   const there = studs.find((s) => Math.abs(s.centre - wish.x) <= reach);
   if (there) {
@@ -47,7 +65,10 @@ function place(wish: StudWish, studs: Standing[], { face }: FrameTimber, run: { 
   const inside = Math.min(Math.max(wish.x, run.from + face / 2), run.to - face / 2);
   const crowd = studs.filter((s) => Math.abs(s.centre - inside) < face);
   const options = [inside, ...crowd.flatMap((s) => [s.centre - face, s.centre + face])].filter(
-    (c) => c >= run.from + face / 2 - SAME_LENGTH && c <= run.to - face / 2 + SAME_LENGTH && studs.every((s) => Math.abs(s.centre - c) >= face - SAME_LENGTH),
+    (c) =>
+      c >= run.from + face / 2 - SAME_LENGTH &&
+      c <= run.to - face / 2 + SAME_LENGTH &&
+      studs.every((s) => Math.abs(s.centre - c) >= face - SAME_LENGTH),
   );
   const best = options.sort((a, b) => Math.abs(a - wish.x) - Math.abs(b - wish.x))[0];
   const carried = best !== undefined && Math.abs(best - wish.x) <= face / 2;
@@ -75,7 +96,9 @@ function onModule(a: number, b: number, from: number, to: number, timber: FrameT
   const { centres, face, datum } = timber;
   const line = (k: number): number => (datum === 'left' ? from + k * centres : to - k * centres);
   const count = Math.floor((to - from) / centres);
-  const lines = Array.from({ length: count }, (_, k) => line(k + 1)).filter((x) => Math.min(x - a, b - x) >= face + LEAST_CLEAR);
+  const lines = Array.from({ length: count }, (_, k) => line(k + 1)).filter(
+    (x) => Math.min(x - a, b - x) >= face + LEAST_CLEAR,
+  );
   const kept = dropSpare([a, ...lines.sort((p, q) => p - q), b], centres);
   const widest = Math.max(...kept.slice(1).map((x, i) => x - kept[i]));
   return widest <= centres + SAME_LENGTH ? kept.slice(1, -1) : equally(a, b, centres);

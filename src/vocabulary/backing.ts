@@ -3,8 +3,21 @@
  * line need only lie on the stud. A noggin at height `z` from `from` to `to`, covered within the timber's width.
  */
 export type Backing =
-  | { readonly kind: 'stud'; readonly run: string; readonly x: number; readonly centred: boolean; readonly reason: string }
-  | { readonly kind: 'noggin'; readonly run: string; readonly z: number; readonly from: number; readonly to: number; readonly reason: string };
+  | {
+      readonly kind: 'stud';
+      readonly run: string;
+      readonly x: number;
+      readonly centred: boolean;
+      readonly reason: string;
+    }
+  | {
+      readonly kind: 'noggin';
+      readonly run: string;
+      readonly z: number;
+      readonly from: number;
+      readonly to: number;
+      readonly reason: string;
+    };
 
 export interface Stud {
   readonly from: number;

@@ -66,15 +66,16 @@ export type Field = LengthField | NumberField | CountField | ChoiceField | Switc
 /** The decisions of one group, each a field: unit, range, default and words in one place. Form, schema and docs come from it. */
 export type Fields = Readonly<Record<string, Field>>;
 
-type ValueOf<F extends Field> = F extends ChoiceField<infer T>
-  ? T
-  : F extends SwitchField
-    ? boolean
-    : F extends StockField
-      ? string
-      : F extends LengthsField
-        ? readonly number[]
-        : number;
+type ValueOf<F extends Field> =
+  F extends ChoiceField<infer T>
+    ? T
+    : F extends SwitchField
+      ? boolean
+      : F extends StockField
+        ? string
+        : F extends LengthsField
+          ? readonly number[]
+          : number;
 
 /** The plain data that a group of fields describes. */
 export type DecisionsOf<S extends Fields> = { readonly [K in keyof S]: ValueOf<S[K]> };

@@ -1,6 +1,6 @@
 import type { Finding } from './finding';
-import type { Rhythm } from './job';
 import type { Vec2 } from './geometry';
+import type { Rhythm } from './job';
 
 /** A face line at an offset from the frame line: `inner` its back, `outer` its face, mm outward from the frame's face. */
 export interface Layer {
@@ -23,7 +23,9 @@ export interface FrameTimber {
 /** What a room's decisions mean for the setting-out; every part optional. */
 export interface Demands {
   /** A layer lying on another (`on`, default the frame) with a thickness, or with its outer face at a stated offset. */
-  readonly layer?: { readonly name: string; readonly on?: string; readonly thickness: number } | { readonly name: string; readonly outer: number };
+  readonly layer?:
+    | { readonly name: string; readonly on?: string; readonly thickness: number }
+    | { readonly name: string; readonly outer: number };
   readonly timber?: FrameTimber;
   readonly pillars?: { readonly width: number; readonly cornerWidth: number; readonly rhythm: Rhythm };
   /** How much wider than the pillar its foot is, on each side. */

@@ -1,5 +1,5 @@
 import type { Backing, RunFraming } from './backing';
-import type { StockItem, Cutter } from './book';
+import type { Cutter, StockItem } from './book';
 import type { DecisionsOf, Fields } from './field';
 import type { Finding } from './finding';
 import type { Part, PartDraft } from './part';

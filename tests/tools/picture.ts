@@ -10,7 +10,11 @@ const root = join(import.meta.dirname, '..', '..');
 const PORT = 4175;
 
 await build({ root: join(root, 'app'), configFile: join(root, 'vite.config.ts'), logLevel: 'warn' });
-const server = await preview({ root: join(root, 'app'), configFile: join(root, 'vite.config.ts'), preview: { port: PORT, strictPort: true } });
+const server = await preview({
+  root: join(root, 'app'),
+  configFile: join(root, 'vite.config.ts'),
+  preview: { port: PORT, strictPort: true },
+});
 const browser = await chromium.launch({ executablePath: ensureBrowser(), args: [...BROWSER_ARGS] });
 try {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });

@@ -36,8 +36,8 @@ export interface LocalView {
   onPaper(along: number, across: number, out: number): Vec2;
 }
 
-/** Cosine beyond which a direction counts as straight towards the viewer (within 0.06°). */
-export const SQUARE_ON = 1 - 5e-7;
+/** Cosine beyond which a direction counts as straight towards the viewer: a thousandth of a millimetre in a metre. */
+export const SQUARE_ON = 1 - 5e-13;
 /** Lines nearer than this to the silhouette lie on it, mm. */
 const ON_OUTLINE = 1e-4;
 

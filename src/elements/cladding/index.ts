@@ -15,11 +15,23 @@ export const cladding: Room<typeof fields> = {
   demands: ({ sheet }, book) => ({ layer: { name: 'cladding', thickness: book.item('sheet', sheet).thickness } }),
   backing(decisions, { rod, book }) {
     const half = rod.timber.face / 2;
-    return rod.runs.filter((run) => run.sound).flatMap((run): Backing[] => {
-      const { from, to, cuts } = layRun(run, decisions, { rod, book });
-      const stud = (x: number, centred: boolean, reason: string): Backing => ({ kind: 'stud', run: run.id, x, centred, reason });
-      return [...(cuts ?? []).map((c) => stud(c.x, true, 'cladding joint')), stud(from + half, false, 'cladding edge'), stud(to - half, false, 'cladding edge')];
-    });
+    return rod.runs
+      .filter((run) => run.sound)
+      .flatMap((run): Backing[] => {
+        const { from, to, cuts } = layRun(run, decisions, { rod, book });
+        const stud = (x: number, centred: boolean, reason: string): Backing => ({
+          kind: 'stud',
+          run: run.id,
+          x,
+          centred,
+          reason,
+        });
+        return [
+          ...(cuts ?? []).map((c) => stud(c.x, true, 'cladding joint')),
+          stud(from + half, false, 'cladding edge'),
+          stud(to - half, false, 'cladding edge'),
+        ];
+      });
   },
   parts,
   marks,

@@ -1,8 +1,8 @@
 import { level, onFace, placeOf } from '../../base/place';
 import type { Finding } from '../../vocabulary/finding';
 import type { EdgeWork, PartDraft } from '../../vocabulary/part';
-import type { Bench, Made } from '../../vocabulary/room';
 import type { RodRun, RunEnd } from '../../vocabulary/rod';
+import type { Bench, Made } from '../../vocabulary/room';
 import type { BoardEdge } from '../../vocabulary/shape';
 import { type Decisions, type Laying, layRun } from './lay';
 
@@ -18,18 +18,41 @@ export function parts(decisions: Decisions, bench: Bench): Made {
   return { drafts, findings };
 }
 
-function pieces(run: RodRun, { from, to, low, high, cuts }: Laying, material: string, thickness: number): readonly PartDraft[] {
+function pieces(
+  run: RodRun,
+  { from, to, low, high, cuts }: Laying,
+  material: string,
+  thickness: number,
+): readonly PartDraft[] {
   const lines = [from, ...(cuts ?? []).map((c) => c.x), to];
   return lines.slice(1).map((end, i) => {
     const start = lines[i];
     const left = i === 0 ? edge(run.left, thickness) : square;
     const right = i === lines.length - 2 ? edge(run.right, thickness) : square;
     return {
-      kind: 'cladding', code: 'CL', name: 'cladding', run: run.id, material, finish: 'paint', from: 'clad', grooves: [],
+      kind: 'cladding',
+      code: 'CL',
+      name: 'cladding',
+      run: run.id,
+      material,
+      finish: 'paint',
+      from: 'clad',
+      grooves: [],
       where: `${Math.round(start)} to ${Math.round(end)}`,
       edges: [...bevel('left', left), ...bevel('right', right)],
       place: placeOf(onFace(run, start, 0, low), level(run.along), level(run.front)),
-      shape: { kind: 'board', thickness, holes: [], outline: [[0, 0], [end - start, 0], [end - start, high - low], [0, high - low]], edges: [square, right, square, left] },
+      shape: {
+        kind: 'board',
+        thickness,
+        holes: [],
+        outline: [
+          [0, 0],
+          [end - start, 0],
+          [end - start, high - low],
+          [0, high - low],
+        ],
+        edges: [square, right, square, left],
+      },
     };
   });
 }
@@ -38,20 +61,56 @@ const square: BoardEdge = { kind: 'square', steps: [] };
 
 /** At a corner the edge is mitred, half the deflection, so that the face meets the neighbour's. */
 function edge({ kind, deflectionDeg, grows }: RunEnd, thickness: number): BoardEdge {
-  return kind === 'corner' && grows !== 0 ? { kind: 'bevel', angleDeg: deflectionDeg / 2, steps: [[0, 0], [thickness, thickness * grows]] } : square;
+  return kind === 'corner' && grows !== 0
+    ? {
+        kind: 'bevel',
+        angleDeg: deflectionDeg / 2,
+        steps: [
+          [0, 0],
+          [thickness, thickness * grows],
+        ],
+      }
+    : square;
 }
 
-const bevel = (side: string, { kind, angleDeg }: BoardEdge): readonly EdgeWork[] => (kind === 'bevel' ? [{ edge: `${side} edge`, work: 'bevelled', angleDeg: Math.abs(angleDeg ?? 0) }] : []);
+const bevel = (side: string, { kind, angleDeg }: BoardEdge): readonly EdgeWork[] =>
+  kind === 'bevel' ? [{ edge: `${side} edge`, work: 'bevelled', angleDeg: Math.abs(angleDeg ?? 0) }] : [];
 
 function poor(run: RodRun, { longest, low, high, tallest, cuts }: Laying): readonly Finding[] {
   const findings: Finding[] = [];
   const subject = { run: run.id, path: '/unit/elements/cladding/sheet' };
   const source = 'sheet size from the stock book';
   if (!cuts)
-    findings.push({ severity: 'stop', rule: 'cladding-not-divisible', subject, value: run.length, limit: longest, source, message: `The cladding of run ${run.id} is ${Math.round(run.length)} mm long and can't be divided on studs into pieces of ${longest} mm or less.`, remedy: 'Choose a longer sheet, or closer studs. It is drawn in one piece.' });
+    findings.push({
+      severity: 'stop',
+      rule: 'cladding-not-divisible',
+      subject,
+      value: run.length,
+      limit: longest,
+      source,
+      message: `The cladding of run ${run.id} is ${Math.round(run.length)} mm long and can't be divided on studs into pieces of ${longest} mm or less.`,
+      remedy: 'Choose a longer sheet, or closer studs. It is drawn in one piece.',
+    });
   if (high - low > tallest)
-    findings.push({ severity: 'stop', rule: 'cladding-too-high', subject, value: high - low, limit: tallest, source, message: `The cladding of run ${run.id} is ${Math.round(high - low)} mm high; the trimmed sheet gives ${tallest} mm.`, remedy: 'Choose a longer sheet.' });
+    findings.push({
+      severity: 'stop',
+      rule: 'cladding-too-high',
+      subject,
+      value: high - low,
+      limit: tallest,
+      source,
+      message: `The cladding of run ${run.id} is ${Math.round(high - low)} mm high; the trimmed sheet gives ${tallest} mm.`,
+      remedy: 'Choose a longer sheet.',
+    });
   for (const cut of (cuts ?? []).filter((c) => !c.behindPillar))
-    findings.push({ severity: 'warn', rule: 'joint-in-field', subject, value: cut.x, source: 'common practice, no source', message: `A cladding joint falls in a painted field of run ${run.id}, at ${Math.round(cut.x * 10) / 10} mm: no pillar is in reach of the sheet.`, remedy: 'Choose a longer sheet, or a closer pitch of pillars; else fill, tape and sand the joint.' });
+    findings.push({
+      severity: 'warn',
+      rule: 'joint-in-field',
+      subject,
+      value: cut.x,
+      source: 'common practice, no source',
+      message: `A cladding joint falls in a painted field of run ${run.id}, at ${Math.round(cut.x * 10) / 10} mm: no pillar is in reach of the sheet.`,
+      remedy: 'Choose a longer sheet, or a closer pitch of pillars; else fill, tape and sand the joint.',
+    });
   return findings;
 }

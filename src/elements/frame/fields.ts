@@ -2,7 +2,12 @@ import { choice, count, length, stock } from '../../base/fields';
 
 /** Softwood front frame: plates, studs, noggins. Defaults: common practice, no source, unless named. */
 export const fields = {
-  timber: stock({ of: 'timber', label: 'Frame timber', default: 'sawn-38x63', help: 'Used for plates, studs and noggins alike.' }),
+  timber: stock({
+    of: 'timber',
+    label: 'Frame timber',
+    default: 'sawn-38x63',
+    help: 'Used for plates, studs and noggins alike.',
+  }),
   lay: choice({
     label: 'Studs laid',
     options: [
@@ -12,7 +17,13 @@ export const fields = {
     default: 'edge',
     help: 'On edge the wider side goes back into the unit; on flat it lies in the plane of the front.',
   }),
-  centres: length({ label: 'Stud centres, at most', min: 150, max: 900, default: 400, help: '400 or 600 are usual; 406.7 suits 1220 sheets.' }),
+  centres: length({
+    label: 'Stud centres, at most',
+    min: 150,
+    max: 900,
+    default: 400,
+    help: '400 or 600 are usual; 406.7 suits 1220 sheets.',
+  }),
   method: choice({
     label: 'Studs set out',
     options: [
@@ -32,5 +43,11 @@ export const fields = {
     help: 'The end from which the module is measured, as seen from the front.',
     when: { field: 'method', is: ['module'] },
   }),
-  nogginRows: count({ label: 'Noggin rows', min: 0, max: 4, default: 1, help: 'Equally spaced rows besides those that a fixing asks for.' }),
+  nogginRows: count({
+    label: 'Noggin rows',
+    min: 0,
+    max: 4,
+    default: 1,
+    help: 'Equally spaced rows besides those that a fixing asks for.',
+  }),
 } as const;

@@ -6,5 +6,11 @@ import type { Mark, RodRun } from '../../vocabulary/rod';
 export function marks(run: RodRun, parts: readonly Part[]): readonly Mark[] {
   return parts
     .filter((p) => p.code === 'ST')
-    .map((p) => ({ id: p.mark, x: alongFace(run, p.place.origin) - p.size.width / 2, lane: 'timber', reason: `stud: ${p.where}`, part: p.mark }));
+    .map((p) => ({
+      id: p.mark,
+      x: alongFace(run, p.place.origin) - p.size.width / 2,
+      lane: 'timber',
+      reason: `stud: ${p.where}`,
+      part: p.mark,
+    }));
 }

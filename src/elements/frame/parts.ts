@@ -1,10 +1,10 @@
+import { lying, rectangle, type Stuff, standing, straight } from '../../base/stuff';
 import { SAME_LENGTH } from '../../base/tolerance';
-import { lying, rectangle, standing, straight, type Stuff } from '../../base/stuff';
 import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
 import type { Finding } from '../../vocabulary/finding';
 import type { PartDraft } from '../../vocabulary/part';
-import type { Bench, Made } from '../../vocabulary/room';
 import type { Rod, RodRun } from '../../vocabulary/rod';
+import type { Bench, Made } from '../../vocabulary/room';
 
 /** Plates through, studs between the plates, noggins between the studs: butt joints. */
 export function parts(_: unknown, { rod, framing, book }: Bench): Made {
@@ -18,13 +18,27 @@ function ofRun(rod: Rod, run: RodRun, { from, to, studs, noggins, fillets }: Run
   const section = rectangle(face, depth);
   const high = rod.frameHeight - face;
   const draft = (code: string, name: string, where: string, stuff: Stuff): PartDraft => ({
-    kind: 'frame', code, name, where, run: run.id, material: stock, finish: 'bare', from: 'framed', edges: [], grooves: [], ...stuff,
+    kind: 'frame',
+    code,
+    name,
+    where,
+    run: run.id,
+    material: stock,
+    finish: 'bare',
+    from: 'framed',
+    edges: [],
+    grooves: [],
+    ...stuff,
   });
   return [
     draft('PL', 'plate', 'bottom', lying(run, section, { from, to, d: -depth, z: 0 })),
     draft('PL', 'plate', 'top', lying(run, section, { from, to, d: -depth, z: high })),
-    ...studs.map((s) => draft('ST', 'stud', s.reasons.join(', '), standing(run, section, { x: s.to, d: -depth, low: face, high }))),
-    ...noggins.map((n) => draft('NG', 'noggin', n.reasons.join(', '), lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low }))),
+    ...studs.map((s) =>
+      draft('ST', 'stud', s.reasons.join(', '), standing(run, section, { x: s.to, d: -depth, low: face, high })),
+    ),
+    ...noggins.map((n) =>
+      draft('NG', 'noggin', n.reasons.join(', '), lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low })),
+    ),
     ...fillets.map((f) => draft('FI', 'corner fillet', 'corner', fillet(run, f, rod.frameHeight))),
   ];
 }
@@ -43,10 +57,17 @@ function tooBig({ run, fillets }: RunFraming, width: number, thickness: number):
     const longest = Math.max(...sides);
     const across = twice / longest;
     if (across <= thickness + SAME_LENGTH && longest <= width + SAME_LENGTH) return [];
-    return [{
-      severity: 'note', rule: 'fillet-glued-up', subject: { run }, value: Math.max(across, longest), limit: width,
-      message: `The corner fillet of run ${run} is ${Math.round(longest * 10) / 10} × ${Math.round(across * 10) / 10} mm in section; the frame timber is ${width} × ${thickness} mm.`,
-      source: 'geometry of the corner', remedy: 'Glue it up from two pieces, or rip it from larger stuff.',
-    }];
+    return [
+      {
+        severity: 'note',
+        rule: 'fillet-glued-up',
+        subject: { run },
+        value: Math.max(across, longest),
+        limit: width,
+        message: `The corner fillet of run ${run} is ${Math.round(longest * 10) / 10} × ${Math.round(across * 10) / 10} mm in section; the frame timber is ${width} × ${thickness} mm.`,
+        source: 'geometry of the corner',
+        remedy: 'Glue it up from two pieces, or rip it from larger stuff.',
+      },
+    ];
   });
 }

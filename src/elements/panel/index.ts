@@ -4,8 +4,8 @@ import type { Backing } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { PartDraft } from '../../vocabulary/part';
-import type { Bench, Made, Room } from '../../vocabulary/room';
 import type { Bay, Rod } from '../../vocabulary/rod';
+import type { Bench, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
 
 type Decisions = DecisionsOf<typeof fields>;
@@ -26,25 +26,48 @@ export const panel: Room<typeof fields> = {
   group: 'front',
   layer: 'panel',
   fields,
-  demands: ({ moulding }, book) => ({ layer: { name: 'panel', on: 'cladding', thickness: boundsOf(book.item('moulding', moulding).section).max[1] } }),
+  demands: ({ moulding }, book) => ({
+    layer: { name: 'panel', on: 'cladding', thickness: boundsOf(book.item('moulding', moulding).section).max[1] },
+  }),
   /** A noggin behind the middle of each level member. */
   backing(decisions, { rod, book }) {
     const half = boundsOf(book.item('moulding', decisions.moulding).section).max[0] / 2;
     return rod.runs.flatMap((run) =>
       run.bays.flatMap((bay) =>
-        framesOf(decisions, rod, bay).filter((f) => hasField(f, 2 * half)).flatMap(({ from, to, low, high }): Backing[] =>
-          [low + half, high - half].map((z) => ({ kind: 'noggin', run: run.id, z, from, to, reason: 'panel frame' })),
-        ),
+        framesOf(decisions, rod, bay)
+          .filter((f) => hasField(f, 2 * half))
+          .flatMap(({ from, to, low, high }): Backing[] =>
+            [low + half, high - half].map((z) => ({ kind: 'noggin', run: run.id, z, from, to, reason: 'panel frame' })),
+          ),
       ),
     );
   },
   parts,
   marks: (run, made) => {
-    const bays = new Map(made.filter((p) => p.where.endsWith('left')).map((p) => [Number(p.where.match(/bay (\d+)/)?.[1]), p]));
+    const bays = new Map(
+      made.filter((p) => p.where.endsWith('left')).map((p) => [Number(p.where.match(/bay (\d+)/)?.[1]), p]),
+    );
     return [...bays].flatMap(([n, p]) => {
       const bay = run.bays[n - 1];
       const x = (p.place.origin[0] - run.origin[0]) * run.along[0] + (p.place.origin[1] - run.origin[1]) * run.along[1];
-      return bay ? [{ id: `${p.mark}-left`, x, lane: 'front' as const, reason: `panel frame of bay ${n}, outside left`, part: p.mark }, { id: `${p.mark}-right`, x: bay.from + bay.to - x, lane: 'front' as const, reason: `panel frame of bay ${n}, outside right`, part: p.mark }] : [];
+      return bay
+        ? [
+            {
+              id: `${p.mark}-left`,
+              x,
+              lane: 'front' as const,
+              reason: `panel frame of bay ${n}, outside left`,
+              part: p.mark,
+            },
+            {
+              id: `${p.mark}-right`,
+              x: bay.from + bay.to - x,
+              lane: 'front' as const,
+              reason: `panel frame of bay ${n}, outside right`,
+              part: p.mark,
+            },
+          ]
+        : [];
     });
   },
 };
@@ -54,10 +77,16 @@ function framesOf({ margin, rows, rowGap }: Decisions, rod: Rod, bay: Bay): read
   const low = (rod.heights.skirting ?? 0) + margin;
   const high = rod.frameHeight - margin;
   const each = (high - low - (rows - 1) * rowGap) / rows;
-  return Array.from({ length: rows }, (_, r) => ({ from: bay.from + margin, to: bay.to - margin, low: low + r * (each + rowGap), high: low + r * (each + rowGap) + each }));
+  return Array.from({ length: rows }, (_, r) => ({
+    from: bay.from + margin,
+    to: bay.to - margin,
+    low: low + r * (each + rowGap),
+    high: low + r * (each + rowGap) + each,
+  }));
 }
 
-const hasField = ({ from, to, low, high }: Opening, twoWidths: number): boolean => Math.min(to - from, high - low) - twoWidths >= LEAST_FIELD;
+const hasField = ({ from, to, low, high }: Opening, twoWidths: number): boolean =>
+  Math.min(to - from, high - low) - twoWidths >= LEAST_FIELD;
 
 const SIDES = ['bottom', 'right', 'top', 'left'] as const;
 
@@ -76,7 +105,19 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
         }
         const pieces = mitredFrame(run, section, { ...frame, d: rod.layers.panel.inner });
         pieces.forEach((piece, i) => {
-          drafts.push({ kind: 'panel', code: 'PM', name: 'panel moulding', run: run.id, material: decisions.moulding, finish: 'paint', from: 'finished', edges: [], grooves: [], where: `${where}, ${SIDES[i]}`, ...piece });
+          drafts.push({
+            kind: 'panel',
+            code: 'PM',
+            name: 'panel moulding',
+            run: run.id,
+            material: decisions.moulding,
+            finish: 'paint',
+            from: 'finished',
+            edges: [],
+            grooves: [],
+            where: `${where}, ${SIDES[i]}`,
+            ...piece,
+          });
         });
       });
   return { drafts, findings };
@@ -85,8 +126,13 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
 function noRoom(run: string, where: string, { from, to, low, high }: Opening, width: number): Finding {
   const short = Math.round(Math.min(to - from, high - low) * 10) / 10;
   return {
-    severity: 'stop', rule: 'panel-no-room', subject: { run, path: '/unit/elements/panel/margin' }, value: short, limit: 2 * width + LEAST_FIELD,
+    severity: 'stop',
+    rule: 'panel-no-room',
+    subject: { run, path: '/unit/elements/panel/margin' },
+    value: short,
+    limit: 2 * width + LEAST_FIELD,
     message: `No room for a panel frame in ${where} of run ${run}: ${short} mm over the frame, and two mouldings of ${width} mm need ${2 * width + LEAST_FIELD} mm.`,
-    source: 'geometry of the setting-out', remedy: 'Less margin, a narrower moulding, fewer rows or wider bays. This frame is left out.',
+    source: 'geometry of the setting-out',
+    remedy: 'Less margin, a narrower moulding, fewer rows or wider bays. This frame is left out.',
   };
 }

@@ -2,9 +2,20 @@ import { choice, count, length, stock } from '../../base/fields';
 
 /** Pillar boards on the cladding. Sizes: common practice, no source, unless named. */
 export const fields = {
-  sheet: stock({ of: 'sheet', label: 'Pillar board', default: 'mdf-18', help: 'The sheet that pillar boards are ripped from.' }),
+  sheet: stock({
+    of: 'sheet',
+    label: 'Pillar board',
+    default: 'mdf-18',
+    help: 'The sheet that pillar boards are ripped from.',
+  }),
   width: length({ label: 'Pillar width', min: 40, max: 400, default: 140, help: 'Seen from the front.' }),
-  cornerWidth: length({ label: 'Corner board width', min: 30, max: 400, default: 110, help: 'Visible face of each of the two boards mitred at a corner.' }),
+  cornerWidth: length({
+    label: 'Corner board width',
+    min: 30,
+    max: 400,
+    default: 110,
+    help: 'Visible face of each of the two boards mitred at a corner.',
+  }),
   rhythm: choice({
     label: 'Bays',
     options: [
@@ -14,10 +25,38 @@ export const fields = {
     default: 'pitch',
     help: 'How each run is divided unless the run says otherwise.',
   }),
-  pitch: length({ label: 'Greatest pitch', min: 150, max: 3000, default: 800, help: 'Centre to centre of pillars, at most.', when: { field: 'rhythm', is: ['pitch'] } }),
-  bays: count({ label: 'Bays in each run', min: 1, max: 40, default: 3, help: 'The same number in every run.', when: { field: 'rhythm', is: ['count'] } }),
-  flutes: count({ label: 'Flutes', min: 0, max: 9, default: 5, odd: true, help: 'An odd number, run through from end to end; 0 for plain boards.' }),
-  fluteMargin: length({ label: 'Flute margin', min: 5, max: 150, default: 20, help: 'From the edge of the visible face to the first flute.', when: { field: 'flutes', is: [1, 3, 5, 7, 9] } }),
+  pitch: length({
+    label: 'Greatest pitch',
+    min: 150,
+    max: 3000,
+    default: 800,
+    help: 'Centre to centre of pillars, at most.',
+    when: { field: 'rhythm', is: ['pitch'] },
+  }),
+  bays: count({
+    label: 'Bays in each run',
+    min: 1,
+    max: 40,
+    default: 3,
+    help: 'The same number in every run.',
+    when: { field: 'rhythm', is: ['count'] },
+  }),
+  flutes: count({
+    label: 'Flutes',
+    min: 0,
+    max: 9,
+    default: 5,
+    odd: true,
+    help: 'An odd number, run through from end to end; 0 for plain boards.',
+  }),
+  fluteMargin: length({
+    label: 'Flute margin',
+    min: 5,
+    max: 150,
+    default: 20,
+    help: 'From the edge of the visible face to the first flute.',
+    when: { field: 'flutes', is: [1, 3, 5, 7, 9] },
+  }),
   fluteSpacing: length({
     label: 'Fillet between flutes',
     min: 2,
@@ -26,5 +65,12 @@ export const fields = {
     help: 'A quarter to a third of the flute is classical (Rudiments of Ancient Architecture, 1810).',
     when: { field: 'flutes', is: [3, 5, 7, 9] },
   }),
-  fluteDepth: length({ label: 'Flute depth', min: 0.5, max: 20, default: 5, help: 'Half the flute width makes a semicircle.', when: { field: 'flutes', is: [1, 3, 5, 7, 9] } }),
+  fluteDepth: length({
+    label: 'Flute depth',
+    min: 0.5,
+    max: 20,
+    default: 5,
+    help: 'Half the flute width makes a semicircle.',
+    when: { field: 'flutes', is: [1, 3, 5, 7, 9] },
+  }),
 } as const;

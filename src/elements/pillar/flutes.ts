@@ -16,11 +16,21 @@ const LEAST_WEB = 3;
  * Width of each of n flutes on a face: f = (W − 2·margin − (n − 1)·spacing)/n. All mm.
  * Returns a reason instead when the flutes can't be run.
  */
-export function fluteWidth(face: number, thickness: number, count: number, margin: number, spacing: number, depth: number): number | string {
+export function fluteWidth(
+  face: number,
+  thickness: number,
+  count: number,
+  margin: number,
+  spacing: number,
+  depth: number,
+): number | string {
   const width = (face - 2 * margin - (count - 1) * spacing) / count;
-  if (width <= 0) return `${count} flutes with margins of ${margin} and fillets of ${spacing} leave ${Math.round(width * 10) / 10} mm for each on a face of ${Math.round(face)} mm`;
-  if (depth > width / 2) return `flutes ${Math.round(width * 100) / 100} mm wide can't be ${depth} mm deep: at most half their width`;
-  if (thickness - depth < LEAST_WEB) return `flutes ${depth} mm deep leave less than ${LEAST_WEB} mm of a board ${thickness} mm thick`;
+  if (width <= 0)
+    return `${count} flutes with margins of ${margin} and fillets of ${spacing} leave ${Math.round(width * 10) / 10} mm for each on a face of ${Math.round(face)} mm`;
+  if (depth > width / 2)
+    return `flutes ${Math.round(width * 100) / 100} mm wide can't be ${depth} mm deep: at most half their width`;
+  if (thickness - depth < LEAST_WEB)
+    return `flutes ${depth} mm deep leave less than ${LEAST_WEB} mm of a board ${thickness} mm thick`;
   return width;
 }
 
@@ -37,7 +47,11 @@ const setWidth = ({ count, width, spacing }: Fluting): number => count * width +
 /** Each flute on a visible face, centred on it, measured from the face's left edge. */
 export function grooves(face: number, fluting: Fluting): readonly GrooveWork[] {
   const first = (face - setWidth(fluting)) / 2 + fluting.width / 2;
-  return Array.from({ length: fluting.count }, (_, i) => ({ centre: first + i * (fluting.width + fluting.spacing), width: fluting.width, depth: fluting.depth }));
+  return Array.from({ length: fluting.count }, (_, i) => ({
+    centre: first + i * (fluting.width + fluting.spacing),
+    width: fluting.width,
+    depth: fluting.depth,
+  }));
 }
 
 /**

@@ -1,7 +1,7 @@
 import { alongFace } from '../../base/place';
 import type { Backing } from '../../vocabulary/backing';
-import type { Room } from '../../vocabulary/room';
 import type { PillarMark, RodRun } from '../../vocabulary/rod';
+import type { Room } from '../../vocabulary/room';
 import { fields } from './fields';
 import { parts } from './parts';
 

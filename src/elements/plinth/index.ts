@@ -7,8 +7,8 @@ import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Outline } from '../../vocabulary/geometry';
 import type { EdgeWork, PartDraft } from '../../vocabulary/part';
-import type { Bench, Made, Room } from '../../vocabulary/room';
 import type { Layer, PillarMark, RodRun } from '../../vocabulary/rod';
+import type { Bench, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
 
 type Decisions = DecisionsOf<typeof fields>;
@@ -27,7 +27,14 @@ export const plinth: Room<typeof fields> = {
   }),
   backing: () => [],
   parts,
-  marks: (run, made) => made.map((p) => ({ id: p.mark, x: alongFace(run, p.place.origin), lane: 'front', reason: 'plinth block, left edge', part: p.mark })),
+  marks: (run, made) =>
+    made.map((p) => ({
+      id: p.mark,
+      x: alongFace(run, p.place.origin),
+      lane: 'front',
+      reason: 'plinth block, left edge',
+      part: p.mark,
+    })),
 };
 
 function parts({ sheet, height, cutter }: Decisions, { rod, book }: Bench): Made {
@@ -61,31 +68,62 @@ function shortest({ shape }: PartDraft, thickness: number): number {
 }
 
 const tooShort = (run: string, where: string, value: number): Finding => ({
-  severity: 'stop', rule: 'block-too-short', subject: { run, path: '/unit/elements/pillar/cornerWidth' }, value, limit: LEAST_BLOCK,
+  severity: 'stop',
+  rule: 'block-too-short',
+  subject: { run, path: '/unit/elements/pillar/cornerWidth' },
+  value,
+  limit: LEAST_BLOCK,
   message: `The corner leaves the plinth block at the ${where} end of run ${run} ${Math.round(value * 10) / 10} mm at its shorter side; ${LEAST_BLOCK} mm is the least.`,
-  source: 'geometry of the corner', remedy: 'Widen the corner boards, use thinner blocks, or turn the corner less. The block is left out.',
+  source: 'geometry of the corner',
+  remedy: 'Widen the corner boards, use thinner blocks, or turn the corner less. The block is left out.',
 });
-
 
 function tooBig(cutter: Cutter, height: number, thickness: number): Finding | undefined {
   const reach = reachOf(cutter);
   if (reach.height <= height && reach.depth <= thickness) return undefined;
   return {
-    severity: 'stop', rule: 'cutter-does-not-fit', subject: { path: '/unit/elements/plinth/cutter' }, value: Math.max(reach.height, reach.depth), limit: Math.min(height, thickness),
+    severity: 'stop',
+    rule: 'cutter-does-not-fit',
+    subject: { path: '/unit/elements/plinth/cutter' },
+    value: Math.max(reach.height, reach.depth),
+    limit: Math.min(height, thickness),
     message: `The moulded edge takes ${reach.height} mm of the face and ${reach.depth} mm of the edge; the plinth blocks are ${height} × ${thickness} mm.`,
-    source: 'geometry of the cutter', remedy: 'Choose a smaller cutter or a bigger block. The blocks are drawn square.',
+    source: 'geometry of the cutter',
+    remedy: 'Choose a smaller cutter or a bigger block. The blocks are drawn square.',
   };
 }
 
-function block(run: RodRun, pillar: PillarMark, layer: Layer, section: Outline, material: string, edges: readonly EdgeWork[]): PartDraft {
+function block(
+  run: RodRun,
+  pillar: PillarMark,
+  layer: Layer,
+  section: Outline,
+  material: string,
+  edges: readonly EdgeWork[],
+): PartDraft {
   // At a corner the block runs to the mitre of its own layer, not of the pillar's.
   const left = pillar.where === 'left' && pillar.mitred;
   const right = pillar.where === 'right' && pillar.mitred;
   const from = left ? -layer.inner * run.left.grows : pillar.footFrom;
   const to = right ? run.length + layer.inner * run.right.grows : pillar.footTo;
   return {
-    kind: 'plinth', code: 'BK', name: left || right ? 'corner plinth block' : 'plinth block', run: run.id, material, finish: 'paint', from: 'finished', edges, grooves: [],
+    kind: 'plinth',
+    code: 'BK',
+    name: left || right ? 'corner plinth block' : 'plinth block',
+    run: run.id,
+    material,
+    finish: 'paint',
+    from: 'finished',
+    edges,
+    grooves: [],
     where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
-    ...lying(run, section, { from, to, d: layer.inner, z: 0, fromPerOut: left ? -run.left.grows : 0, toPerOut: right ? run.right.grows : 0 }),
+    ...lying(run, section, {
+      from,
+      to,
+      d: layer.inner,
+      z: 0,
+      fromPerOut: left ? -run.left.grows : 0,
+      toPerOut: right ? run.right.grows : 0,
+    }),
   };
 }

@@ -24,10 +24,26 @@ export const skirting: Room<typeof fields> = {
   },
   backing: (_, { rod }) =>
     rod.runs.flatMap((run) =>
-      run.bays.map((bay): Backing => ({ kind: 'noggin', run: run.id, z: rod.heights.skirting - FIXING_BELOW_EDGE, from: bay.footFrom, to: bay.footTo, reason: 'skirting' })),
+      run.bays.map(
+        (bay): Backing => ({
+          kind: 'noggin',
+          run: run.id,
+          z: rod.heights.skirting - FIXING_BELOW_EDGE,
+          from: bay.footFrom,
+          to: bay.footTo,
+          reason: 'skirting',
+        }),
+      ),
     ),
   parts,
-  marks: (run, made) => made.map((p) => ({ id: p.mark, x: alongFace(run, p.place.origin), lane: 'front', reason: 'skirting, left end', part: p.mark })),
+  marks: (run, made) =>
+    made.map((p) => ({
+      id: p.mark,
+      x: alongFace(run, p.place.origin),
+      lane: 'front',
+      reason: 'skirting, left end',
+      part: p.mark,
+    })),
 };
 
 function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): Made {
@@ -39,12 +55,42 @@ function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): 
     for (const bay of run.bays) {
       const clear = bay.footTo - bay.footFrom;
       if (clear > 0)
-        drafts.push({ kind: 'skirting', code: 'SK', name: 'skirting', run: run.id, material: moulding, finish: 'paint', from: 'finished', edges: [], grooves: [], where: `bay ${bay.index + 1}`, ...lying(run, section, { from: bay.footFrom, to: bay.footTo, d: inner, z: 0 }) });
+        drafts.push({
+          kind: 'skirting',
+          code: 'SK',
+          name: 'skirting',
+          run: run.id,
+          material: moulding,
+          finish: 'paint',
+          from: 'finished',
+          edges: [],
+          grooves: [],
+          where: `bay ${bay.index + 1}`,
+          ...lying(run, section, { from: bay.footFrom, to: bay.footTo, d: inner, z: 0 }),
+        });
       else
-        findings.push({ severity: 'stop', rule: 'blocks-overlap', subject: { run: run.id, path: '/unit/elements/plinth/overhang' }, value: clear, limit: 0, message: `The plinth blocks of bay ${bay.index + 1} in run ${run.id} overlap by ${Math.round(-clear * 10) / 10} mm; there is no room for skirting.`, source: 'geometry of the setting-out', remedy: 'Narrower blocks, or fewer bays.' });
+        findings.push({
+          severity: 'stop',
+          rule: 'blocks-overlap',
+          subject: { run: run.id, path: '/unit/elements/plinth/overhang' },
+          value: clear,
+          limit: 0,
+          message: `The plinth blocks of bay ${bay.index + 1} in run ${run.id} overlap by ${Math.round(-clear * 10) / 10} mm; there is no room for skirting.`,
+          source: 'geometry of the setting-out',
+          remedy: 'Narrower blocks, or fewer bays.',
+        });
     }
   const proud = outer - (rod.layers.plinth?.outer ?? outer);
   if (proud > 0)
-    findings.push({ severity: 'warn', rule: 'skirting-proud', subject: { path: '/unit/elements/skirting/moulding' }, value: outer - inner, limit: outer - inner - proud, message: `The skirting stands ${Math.round(proud * 10) / 10} mm proud of the plinth blocks: its ends will show.`, source: 'common practice, no source', remedy: 'Choose thicker blocks or thinner skirting.' });
+    findings.push({
+      severity: 'warn',
+      rule: 'skirting-proud',
+      subject: { path: '/unit/elements/skirting/moulding' },
+      value: outer - inner,
+      limit: outer - inner - proud,
+      message: `The skirting stands ${Math.round(proud * 10) / 10} mm proud of the plinth blocks: its ends will show.`,
+      source: 'common practice, no source',
+      remedy: 'Choose thicker blocks or thinner skirting.',
+    });
   return { drafts, findings };
 }

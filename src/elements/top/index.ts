@@ -4,8 +4,8 @@ import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Vec2 } from '../../vocabulary/geometry';
 import type { EdgeWork, PartDraft } from '../../vocabulary/part';
-import type { Bench, Made, Room } from '../../vocabulary/room';
 import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
+import type { Bench, Made, Room } from '../../vocabulary/room';
 import type { BoardEdge } from '../../vocabulary/shape';
 import { fields } from './fields';
 import { type CornerJoint, isButted, topOutline } from './outline';
@@ -44,11 +44,26 @@ function parts({ hardwood, corner }: Decisions, { rod, book }: Bench): Made {
   return { drafts, findings };
 }
 
-function draft(rod: Rod, run: RodRun, outline: readonly Vec2[], material: string, thickness: number, joint: CornerJoint): PartDraft {
+function draft(
+  rod: Rod,
+  run: RodRun,
+  outline: readonly Vec2[],
+  material: string,
+  thickness: number,
+  joint: CornerJoint,
+): PartDraft {
   const left = Math.min(...outline.map((p) => p[0]));
   const edges: readonly BoardEdge[] = outline.map(() => ({ kind: 'square', steps: [] }));
   return {
-    kind: 'top', code: 'TP', name: 'top', run: run.id, material, finish: 'oil', from: 'clad', where: '', grooves: [],
+    kind: 'top',
+    code: 'TP',
+    name: 'top',
+    run: run.id,
+    material,
+    finish: 'oil',
+    from: 'clad',
+    where: '',
+    grooves: [],
     edges: [...cutOf('left', run.left, joint), ...cutOf('right', run.right, joint)],
     place: placeOf(onFace(run, left, rod.top.overhang, rod.frameHeight), level(run.along), UP),
     shape: { kind: 'board', thickness, holes: [], edges, outline: outline.map(([x, y]) => [x - left, y] as const) },
@@ -58,22 +73,69 @@ function draft(rod: Rod, run: RodRun, outline: readonly Vec2[], material: string
 /** A mitred end in words: the cut goes across the width. */
 function cutOf(side: string, end: RunEnd, joint: CornerJoint): readonly EdgeWork[] {
   const mitred = end.kind === 'corner' && !end.toReturn && end.deflectionDeg !== 0 && !isButted(end, joint);
-  return mitred ? [{ edge: `${side} end, mitred in plan`, work: 'bevelled', angleDeg: Math.abs(end.deflectionDeg) / 2 }] : [];
+  return mitred
+    ? [{ edge: `${side} end, mitred in plan`, work: 'bevelled', angleDeg: Math.abs(end.deflectionDeg) / 2 }]
+    : [];
 }
 
-const extent = (outline: readonly Vec2[]): number => Math.max(...outline.map((p) => p[0])) - Math.min(...outline.map((p) => p[0]));
+const extent = (outline: readonly Vec2[]): number =>
+  Math.max(...outline.map((p) => p[0])) - Math.min(...outline.map((p) => p[0]));
 
 /** The top must reach beyond everything in front of the frame, and over the returns. */
 function cover(rod: Rod): readonly Finding[] {
   const proud = Object.values(rod.layers).filter((l) => l.name !== 'top' && l.outer > rod.top.overhang);
   const path = '/unit/elements/top/overhang';
   const worst = proud.sort((a, b) => b.outer - a.outer)[0];
-  const short: Finding[] = worst ? [{ severity: 'warn', rule: 'top-does-not-cover', subject: { path }, value: rod.top.overhang, limit: worst.outer, message: `The top overhangs the frame by ${rod.top.overhang} mm; the ${worst.name} stands out ${worst.outer} mm.`, source: 'geometry of the layers', remedy: 'Increase the overhang.' }] : [];
+  const short: Finding[] = worst
+    ? [
+        {
+          severity: 'warn',
+          rule: 'top-does-not-cover',
+          subject: { path },
+          value: rod.top.overhang,
+          limit: worst.outer,
+          message: `The top overhangs the frame by ${rod.top.overhang} mm; the ${worst.name} stands out ${worst.outer} mm.`,
+          source: 'geometry of the layers',
+          remedy: 'Increase the overhang.',
+        },
+      ]
+    : [];
   const reach = rod.depth - rod.top.overhang;
   const bare = rod.runs.filter((r) => r.jobIndex === null && r.length > reach + SAME_LENGTH);
-  return [...short, ...bare.map((r): Finding => ({ severity: 'warn', rule: 'return-beyond-top', subject: { run: r.id, path: '/unit/depth' }, value: r.length, limit: reach, message: `The return is ${r.length} mm long; behind the frame's face the top covers ${Math.round(reach * 10) / 10} mm.`, source: 'geometry of the layers', remedy: 'Shorten the return or deepen the unit.' }))];
+  return [
+    ...short,
+    ...bare.map(
+      (r): Finding => ({
+        severity: 'warn',
+        rule: 'return-beyond-top',
+        subject: { run: r.id, path: '/unit/depth' },
+        value: r.length,
+        limit: reach,
+        message: `The return is ${r.length} mm long; behind the frame's face the top covers ${Math.round(reach * 10) / 10} mm.`,
+        source: 'geometry of the layers',
+        remedy: 'Shorten the return or deepen the unit.',
+      }),
+    ),
+  ];
 }
 
-const squeezed = (run: RodRun, rod: Rod): Finding => ({ severity: 'stop', rule: 'top-squeezed', subject: { run: run.id, path: '/unit/depth' }, value: rod.depth, message: `The corners of run ${run.id} leave the top no full length at a depth of ${rod.depth} mm: its ends meet before its edge.`, source: 'geometry of the corners', remedy: 'Lengthen the run, or make the top less deep. It is drawn as far as it goes.' });
+const squeezed = (run: RodRun, rod: Rod): Finding => ({
+  severity: 'stop',
+  rule: 'top-squeezed',
+  subject: { run: run.id, path: '/unit/depth' },
+  value: rod.depth,
+  message: `The corners of run ${run.id} leave the top no full length at a depth of ${rod.depth} mm: its ends meet before its edge.`,
+  source: 'geometry of the corners',
+  remedy: 'Lengthen the run, or make the top less deep. It is drawn as far as it goes.',
+});
 
-const tooLong = (run: RodRun, value: number, limit: number): Finding => ({ severity: 'warn', rule: 'top-longer-than-stock', subject: { run: run.id, path: '/unit/elements/top/hardwood' }, value, limit, message: `The top of run ${run.id} is ${Math.round(value)} mm long; the longest stock is ${limit} mm.`, source: 'stock length from the stock book', remedy: 'It needs a joint, or longer stock.' });
+const tooLong = (run: RodRun, value: number, limit: number): Finding => ({
+  severity: 'warn',
+  rule: 'top-longer-than-stock',
+  subject: { run: run.id, path: '/unit/elements/top/hardwood' },
+  value,
+  limit,
+  message: `The top of run ${run.id} is ${Math.round(value)} mm long; the longest stock is ${limit} mm.`,
+  source: 'stock length from the stock book',
+  remedy: 'It needs a joint, or longer stock.',
+});

@@ -18,24 +18,35 @@ const LEAST_BUTTED_DEG = 45;
  */
 export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly Vec2[] {
   const { overhang } = rod.top;
-  const strip: readonly Vec2[] = [point(run, -FAR, overhang), point(run, FAR, overhang), point(run, FAR, overhang - rod.depth), point(run, -FAR, overhang - rod.depth)];
-  const cut = (['left', 'right'] as const).reduce((polygon, side) => keepIn(polygon, endOf(rod, run, side, joint)), strip);
+  const strip: readonly Vec2[] = [
+    point(run, -FAR, overhang),
+    point(run, FAR, overhang),
+    point(run, FAR, overhang - rod.depth),
+    point(run, -FAR, overhang - rod.depth),
+  ];
+  const cut = (['left', 'right'] as const).reduce(
+    (polygon, side) => keepIn(polygon, endOf(rod, run, side, joint)),
+    strip,
+  );
   return cut.map((p) => {
     const from = sub2(p, run.origin);
     return [dot2(from, run.along), overhang - dot2(from, run.front)];
   });
 }
 
-export const isButted = (end: RunEnd, joint: CornerJoint): boolean => joint === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG;
+export const isButted = (end: RunEnd, joint: CornerJoint): boolean =>
+  joint === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG;
 
 /** The half-plane that keeps a run's top on its own side of an end. Plan coordinates. */
 function endOf(rod: Rod, run: RodRun, side: 'left' | 'right', joint: CornerJoint): HalfPlane {
   const end = run[side];
   const inward = scale2(run.along, side === 'left' ? 1 : -1);
   const vertex = side === 'left' ? 0 : run.length;
-  if (end.kind !== 'corner' || end.toReturn) return { at: point(run, vertex + (side === 'left' ? -end.topBeyond : end.topBeyond), 0), towards: inward };
+  if (end.kind !== 'corner' || end.toReturn)
+    return { at: point(run, vertex + (side === 'left' ? -end.topBeyond : end.topBeyond), 0), towards: inward };
   const other = rod.runs.find((r) => r.id === end.neighbour) as RodRun;
-  if (!isButted(end, joint)) return { at: point(run, vertex, 0), towards: scale2(add2(run.along, other.along), side === 'left' ? 1 : -1) };
+  if (!isButted(end, joint))
+    return { at: point(run, vertex, 0), towards: scale2(add2(run.along, other.along), side === 'left' ? 1 : -1) };
   const outside = end.deflectionDeg > 0;
   const front = rod.top.overhang;
   const back = front - rod.depth;

@@ -34,15 +34,15 @@ export function drawDimensions(
     figures.push(letters);
     boxes.push(boxOf(letters));
   };
+  const lines = ink.flatMap((one) => (one.kind === 'path' ? (around(one.points) ?? []) : []));
+  const taken = (d: Along): readonly Box[] => [...boxes, ...lines.filter((box) => !inChain(d, box))];
   const tight: Along[] = [];
   for (const d of chains) {
-    const own = figureAt(d, (d.a + d.b) / 2, d.at + upOf(d) * CLEAR);
-    const fits = textWidth(d.text, NOTE_MM) + 2 * BETWEEN <= Math.abs(d.b - d.a);
-    if (fits && !boxes.some((box) => collide(box, boxOf(own), BETWEEN))) place(own);
+    const own = ownFigure(d, taken(d));
+    if (own) place(own);
     else tight.push(d);
   }
-  const lines = ink.flatMap((one) => (one.kind === 'path' ? (around(one.points) ?? []) : []));
-  for (const d of tight) place(freeFigure(d, [...boxes, ...lines.filter((box) => !inChain(d, box))], add));
+  for (const d of tight) place(freeFigure(d, taken(d), add));
   return { ink, figures };
 }
 
@@ -76,6 +76,18 @@ const figureAt = (d: Along, along: number, off: number): Lettering => ({
   anchor: 'middle',
   turned: d.vertical,
 });
+
+/** A figure on its own span: in the middle, or beside it where a projection line of another chain runs through. Null when none fits. */
+function ownFigure(d: Along, taken: readonly Box[]): Lettering | null {
+  const width = textWidth(d.text, NOTE_MM);
+  const play = (Math.abs(d.b - d.a) - width) / 2 - BETWEEN;
+  if (play < 0) return null;
+  for (const shift of [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1].map((share) => share * play)) {
+    const figure = figureAt(d, (d.a + d.b) / 2 + shift, d.at + upOf(d) * CLEAR);
+    if (!taken.some((box) => collide(box, boxOf(figure), BETWEEN - 0.1))) return figure;
+  }
+  return null;
+}
 
 /** Sideways steps of a figure, as shares of its width; beyond the first few a leader ties it to its span. */
 const SHIFTS = [0, 0.15, -0.15, 0.3, -0.3, 0.6, -0.6, 1, -1];

@@ -48,7 +48,9 @@ export function within(made: Design): Found {
   const floors = floorsOf(made);
   for (const part of made.parts) {
     const i = floors.findIndex((f) => f.run.id === part.run);
-    const over = [floors[i], floors[i - 1], floors[i + 1]].filter((f) => f !== undefined);
+    // A butted top goes on to its neighbour's far edge, which may be butted round the next corner in its turn.
+    const reach = part.kind === 'top' && made.job.unit.elements.top.corner === 'butted' ? 2 : 1;
+    const over = floors.slice(Math.max(0, i - reach), i + reach + 1);
     for (const p of cornersOf(part)) {
       looked++;
       if (p[2] < -NOISE || p[2] > made.job.unit.height + NOISE) wrong.push(`${part.mark} reaches a height of ${p[2]}`);
