@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, memo } from 'react';
 import { Lane } from './Lane';
 import { type Layout, ROW_HEIGHT } from './layout';
 import type { Block } from './strips';
@@ -20,7 +20,7 @@ export interface BoardProps {
 }
 
 /** The board itself: lanes, the extent of what is picked out through all of them, and the figures underneath. */
-export function Board(props: BoardProps) {
+export const Board = memo(function Board(props: BoardProps) {
   const { layout, name, picked, onSteer } = props;
   const { width, height, lanes, ruler, at, ticks, figures } = layout;
   return (
@@ -55,4 +55,4 @@ export function Board(props: BoardProps) {
       </g>
     </svg>
   );
-}
+});

@@ -5,7 +5,8 @@ import { exactly, toTheStep } from './figures';
 import { layOut, type Wish } from './layout';
 import { RunTabs } from './RunTabs';
 import './rod.css';
-import { inOrder, type Strip, type Stroke, steered, stripsOf } from './strips';
+import { Stretch } from './Stretch';
+import { inOrder, type Strip, steered, stripsOf } from './strips';
 import { useRoom } from './useRoom';
 
 const CAPTION: Readonly<Record<Strip['lane'], string>> = {
@@ -14,10 +15,6 @@ const CAPTION: Readonly<Record<Strip['lane'], string>> = {
   timber: 'timber',
   behind: 'behind',
 };
-
-/** How far the board can be drawn out, and by how much at a time. */
-const LONGEST = 12;
-const STEP = 1.5;
 
 /** The setting-out rod of the run in hand: a lane each for what is put on in front, the skin and the timber behind it. */
 export function RodBoard() {
@@ -38,7 +35,8 @@ export function RodBoard() {
   const strips = useMemo(() => (run ? stripsOf(design, run) : []), [design, run]);
   const strokes = useMemo(() => inOrder(strips), [strips]);
   const current = strokes.find((stroke) => stroke.id === inHand) ?? strokes[0];
-  const shown = strokes.find((stroke) => stroke.id === (pointedAt ?? inHand));
+  const held = strokes.find((stroke) => stroke.id === inHand);
+  const shown = strokes.find((stroke) => stroke.id === pointedAt) ?? held;
   const picked = useMemo(
     () => strips.flatMap((strip) => strip.blocks).find((block) => block.mark === selected),
     [strips, selected],
@@ -46,28 +44,31 @@ export function RodBoard() {
   const layout = useMemo(() => {
     if (!run || !room || room.width === 0) return null;
     const wishes: Wish[] = [];
-    if (shown) wishes.push({ x: shown.x, rank: 0 });
+    if (held) wishes.push({ x: held.x, rank: 0 });
     if (picked) wishes.push({ x: picked.from, rank: 1 }, { x: picked.to, rank: 2 });
     return layOut(run, strips, { ...room, width: Math.floor(room.width * zoom) }, design.rod.height, format, wishes);
-  }, [run, room, zoom, strips, shown, picked, design.rod.height, format]);
+  }, [run, room, zoom, strips, held, picked, design.rod.height, format]);
 
-  useEffect(
-    () => bringIntoView(scroller.current, picked && layout ? layout.at((picked.from + picked.to) / 2) : null),
-    [picked, layout],
+  const pickedMark = picked?.mark;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the board slides for what is picked, not for every change of it
+  useEffect(() => {
+    if (picked && layout) bringIntoView(scroller.current, layout.at((picked.from + picked.to) / 2));
+  }, [pickedMark, zoom]);
+
+  const runId = run?.id;
+  const pick = useCallback((mark: string) => select(mark, runId), [select, runId]);
+  const steer = useCallback(
+    (event: KeyboardEvent) => {
+      const next = current && steered(strips, current, event.key);
+      if (!next) return;
+      event.preventDefault();
+      setInHand(next.id);
+      scroller.current?.querySelector<SVGGElement>(`[data-stroke="${CSS.escape(next.id)}"]`)?.focus();
+    },
+    [strips, current],
   );
 
   if (!run) return <section className="rod" aria-label="Rod" />;
-
-  const take = (stroke: Stroke): void => {
-    setInHand(stroke.id);
-    scroller.current?.querySelector<SVGGElement>(`[data-stroke="${CSS.escape(stroke.id)}"]`)?.focus();
-  };
-  const steer = (event: KeyboardEvent): void => {
-    const next = current && steered(strips, current, event.key);
-    if (!next) return;
-    event.preventDefault();
-    take(next);
-  };
 
   return (
     <section className="rod" aria-label="Rod">
@@ -82,24 +83,7 @@ export function RodBoard() {
             'Running measurements from the left end of the frame'
           )}
         </p>
-        <fieldset className="rod-zoom" aria-label="Length of the board">
-          <button
-            type="button"
-            aria-label="Shorter"
-            disabled={zoom <= 1}
-            onClick={() => setZoom(Math.max(1, zoom / STEP))}
-          >
-            −
-          </button>
-          <button
-            type="button"
-            aria-label="Longer"
-            disabled={zoom >= LONGEST}
-            onClick={() => setZoom(Math.min(LONGEST, zoom * STEP))}
-          >
-            +
-          </button>
-        </fieldset>
+        <Stretch times={zoom} onTimes={setZoom} />
       </header>
       <div className="rod-board" role="tabpanel" id="rod-board" aria-labelledby={`rod-run-${run.id}`}>
         <div className="rod-captions" aria-hidden="true">
@@ -122,7 +106,7 @@ export function RodBoard() {
               onSteer={steer}
               onHold={setInHand}
               onPoint={setPointedAt}
-              onPick={(mark) => select(mark, run.id)}
+              onPick={pick}
             />
           )}
         </div>
@@ -132,8 +116,8 @@ export function RodBoard() {
 }
 
 /** Slides a drawn-out board until a place on it shows. */
-function bringIntoView(scroller: HTMLDivElement | null, x: number | null): void {
-  if (!scroller || x === null) return;
+function bringIntoView(scroller: HTMLDivElement | null, x: number): void {
+  if (!scroller) return;
   const { scrollLeft, clientWidth } = scroller;
   if (x < scrollLeft || x > scrollLeft + clientWidth) scroller.scrollLeft = x - clientWidth / 2;
 }

@@ -35,6 +35,7 @@ export function World({ assembly, box, rod, picked, measured, format, sheet, sum
     canvas.setAttribute('role', 'img');
     canvas.setAttribute('aria-label', summary);
   }, [canvas, summary]);
+  useRedrawWhenRestored();
 
   const face = useMemo(() => facing(rod.runs), [rod]);
   const whole = useMemo(() => measuresOfRod(rod), [rod]);
@@ -53,6 +54,20 @@ export function World({ assembly, box, rod, picked, measured, format, sheet, sum
       <Frame box={box} />
     </>
   );
+}
+
+/** A picture that the browser took away and gave back is drawn again, with its shadow, without waiting for a change. */
+function useRedrawWhenRestored(): void {
+  const gl = useThree((state) => state.gl);
+  const invalidate = useThree((state) => state.invalidate);
+  useEffect(() => {
+    const redraw = (): void => {
+      gl.shadowMap.needsUpdate = true;
+      invalidate();
+    };
+    gl.domElement.addEventListener('webglcontextrestored', redraw);
+    return () => gl.domElement.removeEventListener('webglcontextrestored', redraw);
+  }, [gl, invalidate]);
 }
 
 /** Draws the picture, with the depth of view closed in on the unit, and notes how many draw calls it took. */

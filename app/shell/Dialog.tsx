@@ -11,15 +11,14 @@ export function Dialog({ title, onClose, children }: Props) {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
-    const shown = dialog.current;
-    shown?.showModal();
-    return () => shown?.close();
+    // No closing when it is taken down: the browser does that, and a late close event would shut one just opened.
+    if (!dialog.current?.open) dialog.current?.showModal();
   }, []);
   return (
     <dialog ref={dialog} aria-labelledby={id} onClose={onClose}>
       <div className="dialog-head">
         <h2 id={id}>{title}</h2>
-        <button type="button" onClick={onClose}>
+        <button type="button" onClick={() => dialog.current?.close()}>
           Close
         </button>
       </div>

@@ -1,7 +1,8 @@
 import type { Outline, Place, Vec2, Vec3 } from '../vocabulary/geometry';
 import type { Board, EndPlane, Stick } from '../vocabulary/shape';
 import { type Face, level, onFace, placeOf, UP } from './place';
-import { add2, cross2, dot2, scale, scale2, sub2 } from './vec';
+import { polygonArea } from './polygon';
+import { scale } from './vec';
 
 /** A shape and where it lies. */
 export interface Stuff<S = Stick | Board> {
@@ -11,19 +12,9 @@ export interface Stuff<S = Stick | Board> {
 
 /** A closed outline of straight lines through the points, turned counter-clockwise if it is not. */
 export function straight(points: readonly Vec2[]): Outline {
-  const twice = points.reduce((sum, p, i) => sum + cross2(p, points[(i + 1) % points.length]), 0);
-  const round = twice >= 0 ? points : [...points].reverse();
+  const round = polygonArea(points) >= 0 ? points : [...points].reverse();
   return { start: round[0], segments: [...round.slice(1), round[0]].map((to) => ({ to })) };
 }
-
-/** A rectangular section: u 0…width, v 0…thickness. */
-export const rectangle = (width: number, thickness: number): Outline =>
-  straight([
-    [0, 0],
-    [width, 0],
-    [width, thickness],
-    [0, thickness],
-  ]);
 
 /** A square cut at `at`. */
 export const squareCut = (at: number): EndPlane => ({ at, perAcross: 0, perOut: 0 });
@@ -91,21 +82,4 @@ export function mitredFrame(
     piece(onFace(face, at.to, at.d, at.high), scale(along, -1), width),
     piece(onFace(face, at.from, at.d, at.high), scale(UP, -1), height),
   ];
-}
-
-/** A half of the plane: all points p with (p − at) · towards ≥ 0. */
-export interface HalfPlane {
-  readonly at: Vec2;
-  readonly towards: Vec2;
-}
-
-/** The part of a convex polygon that lies in a half-plane; empty when none does. Keeps the sense of turning. */
-export function keepIn(polygon: readonly Vec2[], { at, towards }: HalfPlane): readonly Vec2[] {
-  const side = polygon.map((p) => dot2(sub2(p, at), towards));
-  return polygon.flatMap((p, i) => {
-    const j = (i + 1) % polygon.length;
-    const cut: Vec2[] =
-      side[i] * side[j] < 0 ? [add2(p, scale2(sub2(polygon[j], p), side[i] / (side[i] - side[j])))] : [];
-    return side[i] >= 0 ? [p, ...cut] : cut;
-  });
 }

@@ -9,13 +9,13 @@ export type Settable = Pick<Design, 'job' | 'rod' | 'framing' | 'marks'>;
 
 const LANES = ['front', 'skin', 'timber', 'behind'] as const satisfies readonly Mark['lane'][];
 
-/** A lane's width on paper at the scale the run will need, mm, and the distance of two lanes: room for running figures between. */
+/** A lane's width on paper, mm, and the distance of two lanes: room for running figures between. */
 const BAND_MM = 7;
 const PITCH_MM = 27;
 const NAME_MM = 2.5;
 
-/** The scale at which a run of this length still fits a sheet in reach (1:10 to 4 m, 1:20 to 15 m). */
-const scaleFor = (length: number): number => (length <= 3300 ? 10 : length <= 15000 ? 20 : 50);
+/** The scale of a rod: 1:10 as long as that fits an A3 sheet, else 1:20. */
+const scaleFor = (length: number): number => (length <= 3300 ? 10 : 20);
 
 /**
  * The rod of a run as drawn on a setting-out board: a lane each for front, skin and timber (and behind, where something is marked
@@ -31,6 +31,7 @@ export function rodDrawing(design: Settable, runId: string): Drawing {
   return {
     id: `${run.id}-rod`,
     title: `${run.name}: rod`,
+    scale,
     strokes,
     bounds: {
       min: [Math.min(...xs), -(lanes.length - 1) * PITCH_MM * scale],

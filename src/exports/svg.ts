@@ -2,7 +2,7 @@ import type { Drawing } from '../vocabulary/drawing';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { Box, Ink } from './sheet/ink';
 import { type Layout, layOut } from './sheet/layout';
-import { drawingSpace, type Fit, fits } from './sheet/sheets';
+import { drawingSpace, type Fit, fits, fitsAt, roll, SHEETS } from './sheet/sheets';
 import { BLOCK_HEIGHT, type SheetInfo, titleBlock } from './sheet/title-block';
 import { escapeXml, svgOf } from './sheet/write';
 
@@ -13,8 +13,7 @@ const MARGIN = 5;
 
 /**
  * A drawing on a sheet, as SVG in millimetres of paper: the sheet (A4 to A1, landscape) and the scale (ISO 5455) are the first at
- * which it fits, frame and title block round it. A drawing too long for the largest sheet at 1:100 throws, with its size: no
- * job that passes the schema is so long.
+ * which it fits, frame and title block round it. What fits none comes on a length of roll.
  */
 export function sheetSvg(drawing: Drawing, info: SheetInfo): string {
   const { sheet, scale, layout } = choose(drawing);
@@ -59,21 +58,25 @@ export function sheetSvg(drawing: Drawing, info: SheetInfo): string {
   ].join('\n');
 }
 
-/** The first sheet and scale that hold the drawing with its dimensions. */
+/** The first sheet and scale that hold the drawing with its dimensions; else a roll at the last scale tried. */
 function choose(drawing: Drawing): Fit & { readonly layout: Layout } {
   const { min, max } = drawing.bounds;
   const layouts = new Map<number, Layout>();
-  for (const fit of fits(Math.max(max[0] - min[0], max[1] - min[1]))) {
+  const toTry = drawing.scale === undefined ? fits(Math.max(max[0] - min[0], max[1] - min[1])) : fitsAt(drawing.scale);
+  for (const fit of toTry) {
     const layout = layouts.get(fit.scale) ?? layOut(drawing, fit.scale);
     layouts.set(fit.scale, layout);
-    const room = above(drawingSpace(fit.sheet));
-    const goes = [0, 1].every((i) => layout.box.max[i]! - layout.box.min[i]! <= room.max[i]! - room.min[i]!);
-    if (goes) return { ...fit, layout };
+    const room = sizeOf(above(drawingSpace(fit.sheet)));
+    if (sizeOf(layout.box).every((side, i) => side <= room[i])) return { ...fit, layout };
   }
-  throw new RangeError(
-    `drawing '${drawing.id}' of ${max[0] - min[0]} × ${max[1] - min[1]} mm: more than an A1 sheet holds at 1:100`,
-  );
+  const [scale, layout] = [...layouts].at(-1)!;
+  const [width, height] = sizeOf(layout.box);
+  const [roomWide, roomHigh] = sizeOf(above(drawingSpace(SHEETS[0])));
+  const sheet = roll(width + SHEETS[0].width - roomWide, height + SHEETS[0].height - roomHigh);
+  return { sheet, scale, layout };
 }
+
+const sizeOf = ({ min, max }: Box): Vec2 => [max[0] - min[0], max[1] - min[1]];
 
 /** The room above the title block. */
 const above = ({ min, max }: Box): Box => ({

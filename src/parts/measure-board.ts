@@ -49,7 +49,7 @@ function endOf(board: Board, direction: 1 | -1, size: { width: number; thickness
   const b = outline[(best + 1) % outline.length];
   const perAcross = ((b[0] - a[0]) / (b[1] - a[1])) * direction;
   // The edge's growth is square to the side; along the length it comes to more, by the slant of the side.
-  const perOut = bevelTangent(edges[best], thickness);
+  const perOut = bevelTangent(edges[best], thickness) * Math.hypot(1, perAcross);
   return endCutOf({ perAcross, perOut }, size);
 }
 

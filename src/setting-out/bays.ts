@@ -103,15 +103,13 @@ function pillarsAndBays(
     footFrom: p.where === 'left' ? p.from : p.from - foot,
     footTo: p.where === 'right' ? p.to : p.to + foot,
   }));
-  const bays = pillars
-    .slice(1)
-    .map((p, index) => ({
-      index,
-      from: pillars[index].to,
-      to: p.from,
-      footFrom: pillars[index].footTo,
-      footTo: p.footFrom,
-    }));
+  const bays = pillars.slice(1).map((p, index) => ({
+    index,
+    from: pillars[index].to,
+    to: p.from,
+    footFrom: pillars[index].footTo,
+    footTo: p.footFrom,
+  }));
   return { pillars, bays };
 }
 

@@ -14,17 +14,23 @@ const LEAST_FILLET = 5;
 /** Inside corners this near to square are butted, the through frame running on behind (degrees from 90; common practice, no source). */
 const NEAR_SQUARE_DEG = 10;
 
-/** How two square-cut frames meet: mm beyond the corner's frame-line vertex for each (negative: short of it), and the wedge between. */
+/** A wedge to be filled: its plan points as (s, d), s from the vertex *into* the run that holds it, d outward from its face. */
+export interface Wedge {
+  readonly holder: 'through' | 'butting';
+  readonly points: CornerFillet['points'];
+}
+
+/** How two square-cut frames meet: mm beyond the corner's frame-line vertex for each (negative: short of it), and the wedges between. */
 export interface FrameCorner {
   readonly through: number;
   readonly butting: number;
-  /** The fillet's plan points as (s, d): s from the vertex *into* the run that holds it, d outward from its face. */
-  readonly fillet?: { readonly holder: 'through' | 'butting'; readonly points: CornerFillet['points'] };
+  readonly wedges: readonly Wedge[];
 }
 
 /**
  * Frames are cut square and butted, whatever the corner: the through frame runs to the vertex, the other stops where the two would
- * meet, and a three-cornered fillet fills the wedge, so that the skin has timber up to its mitre.
+ * meet, and three-cornered fillets fill the wedges, so that the skin has timber up to its mitre. Where a wedge is too thin to be
+ * filled, packing serves: behind the skin no place at a corner is further than the least fillet from timber.
  * @param deflectionDeg signed, positive outside; within ±150.
  * @param depth of the frame behind its face, mm.
  */
@@ -32,55 +38,45 @@ export function frameCorner(deflectionDeg: number, depth: number): FrameCorner {
   const turn = radians(Math.abs(deflectionDeg));
   const sin = Math.abs(deflectionDeg) === 90 ? 1 : Math.sin(turn);
   const cos = Math.abs(deflectionDeg) === 90 ? 0 : Math.cos(turn);
-  if (turn === 0) return { through: 0, butting: 0 };
+  if (turn === 0) return { through: 0, butting: 0, wedges: [] };
   if (deflectionDeg > 0) return cos >= 0 ? outsideAcute(depth, sin, cos) : outsideObtuse(depth, sin, cos);
   return Math.abs(90 - degrees(turn)) <= NEAR_SQUARE_DEG
     ? insideSquare(depth, sin, cos)
     : insideOpen(depth, sin, cos, turn);
 }
 
+/** A wedge, or nothing where its thickness makes it packing. */
+const filled = (thickness: number, ...wedges: Wedge[]): readonly Wedge[] => (thickness < LEAST_FILLET ? [] : wedges);
+
+const wedge = (holder: Wedge['holder'], ...points: CornerFillet['points']): Wedge => ({ holder, points });
+
 /** Up to 90°: the through end is the fillet's hypotenuse, the butting end its short side. */
 function outsideAcute(depth: number, sin: number, cos: number): FrameCorner {
   const along = depth * sin;
   const back = depth * cos;
-  const thin = Math.min(along, back) < LEAST_FILLET;
   return {
     through: 0,
     butting: -along,
-    ...(thin
-      ? {}
-      : {
-          fillet: {
-            holder: 'butting' as const,
-            points: [
-              [0, 0],
-              [along, 0],
-              [along, -back],
-            ] as const,
-          },
-        }),
+    wedges: filled(Math.min(along, back), wedge('butting', [0, 0], [along, 0], [along, -back])),
   };
 }
 
-/** Past 90° the through frame must stop short, or its back corner would stand through the neighbour's face. */
+/**
+ * Past 90° the through frame must stop short, or its back corner would stand through the neighbour's face; and the butting frame
+ * stops where its own back corner meets the through frame's back. Two wedges, of one section.
+ */
 function outsideObtuse(depth: number, sin: number, cos: number): FrameCorner {
   const short = (depth * -cos) / sin;
-  const butting = -(depth * (1 - cos)) / sin;
+  const behind = depth / sin;
+  const butting = behind + short;
   return {
     through: -short,
-    butting,
-    ...(short < LEAST_FILLET
-      ? {}
-      : {
-          fillet: {
-            holder: 'through' as const,
-            points: [
-              [0, 0],
-              [short, 0],
-              [short, -depth],
-            ] as const,
-          },
-        }),
+    butting: -butting,
+    wedges: filled(
+      short,
+      wedge('through', [0, 0], [short, 0], [short, -depth]),
+      wedge('butting', [behind, 0], [butting, 0], [butting, -depth]),
+    ),
   };
 }
 
@@ -89,39 +85,17 @@ function outsideObtuse(depth: number, sin: number, cos: number): FrameCorner {
  * touches first and leaves an open wedge at the front.
  */
 function insideSquare(depth: number, sin: number, cos: number): FrameCorner {
-  if (cos < 0) return { through: depth * sin, butting: 0 };
+  if (cos < 0) return { through: depth * sin, butting: 0, wedges: [] };
   const short = (depth * cos) / sin;
   return {
     through: depth / sin,
     butting: -short,
-    ...(short < LEAST_FILLET
-      ? {}
-      : {
-          fillet: {
-            holder: 'butting' as const,
-            points: [
-              [0, 0],
-              [short, 0],
-              [short, -depth],
-            ] as const,
-          },
-        }),
+    wedges: filled(short, wedge('butting', [0, 0], [short, 0], [short, -depth])),
   };
 }
 
 /** Both run to the vertex; the open wedge behind it gets a fillet, as deep as the frames. */
 function insideOpen(depth: number, sin: number, cos: number, turn: number): FrameCorner {
-  if (2 * depth * Math.sin(turn / 2) < LEAST_FILLET) return { through: 0, butting: 0 };
-  return {
-    through: 0,
-    butting: 0,
-    fillet: {
-      holder: 'through',
-      points: [
-        [0, 0],
-        [0, -depth],
-        [-depth * sin, -depth * cos],
-      ],
-    },
-  };
+  const open = wedge('through', [0, 0], [0, -depth], [-depth * sin, -depth * cos]);
+  return { through: 0, butting: 0, wedges: filled(2 * depth * Math.sin(turn / 2), open) };
 }

@@ -1,6 +1,6 @@
 import { onFace } from '../base/place';
-import { keepIn } from '../base/stuff';
-import { add2, cross2, scale2, sub2 } from '../base/vec';
+import { clip, polygonArea } from '../base/polygon';
+import { add2, scale2, sub2 } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { Rod, RodRun } from '../vocabulary/rod';
@@ -19,7 +19,7 @@ export function crossings({ runs, layers }: Pick<Rod, 'runs' | 'layers'>): reado
   const findings: Finding[] = [];
   for (let i = 0; i < runs.length; i++)
     for (let j = i + 2; j < runs.length; j++) {
-      const shared = area(common(floors[i], floors[j]));
+      const shared = polygonArea(common(floors[i], floors[j]));
       if (shared > LEAST_SHARED) findings.push(folded(runs[i].id, runs[j].id, shared));
     }
   return findings;
@@ -36,10 +36,7 @@ function floorOf(runs: readonly RodRun[], run: RodRun, front: number, back: numb
     const end = run[side];
     const other = end.kind === 'corner' && !end.toReturn ? runs.find((r) => r.id === end.neighbour) : undefined;
     const ahead = other ? add2(run.along, other.along) : run.along;
-    return keepIn(polygon, {
-      at: at(side === 'left' ? 0 : run.length, 0),
-      towards: scale2(ahead, side === 'left' ? 1 : -1),
-    });
+    return clip(polygon, at(side === 'left' ? 0 : run.length, 0), scale2(ahead, side === 'left' ? -1 : 1));
   }, strip);
 }
 
@@ -48,13 +45,10 @@ const common = (a: readonly Vec2[], b: readonly Vec2[]): readonly Vec2[] =>
   b.reduce(
     (left: readonly Vec2[], corner, i) => {
       const side = sub2(b[(i + 1) % b.length], corner);
-      return left.length ? keepIn(left, { at: corner, towards: [-side[1], side[0]] }) : left;
+      return clip(left, corner, [side[1], -side[0]]);
     },
     b.length ? a : [],
   );
-
-const area = (polygon: readonly Vec2[]): number =>
-  polygon.reduce((sum, p, i) => sum + cross2(p, polygon[(i + 1) % polygon.length]) / 2, 0);
 
 const folded = (a: string, b: string, shared: number): Finding => ({
   severity: 'stop',

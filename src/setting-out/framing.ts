@@ -41,13 +41,12 @@ function filletsOf(run: RodRun, depth: number): readonly CornerFillet[] {
   return (['left', 'right'] as const).flatMap((side) => {
     const end = run[side];
     if (end.kind !== 'corner') return [];
-    const { fillet } = frameCorner(end.deflectionDeg, depth);
-    if (!fillet || (fillet.holder === 'through') !== end.through) return [];
     const at = ([s, d]: readonly [number, number]): readonly [number, number] => [
       side === 'left' ? s : run.length - s,
       d,
     ];
-    const [a, b, c] = fillet.points;
-    return [{ points: [at(a), at(b), at(c)] as const }];
+    return frameCorner(end.deflectionDeg, depth)
+      .wedges.filter((wedge) => (wedge.holder === 'through') === end.through)
+      .map(({ points: [a, b, c] }) => ({ points: [at(a), at(b), at(c)] as const }));
   });
 }

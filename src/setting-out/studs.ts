@@ -23,24 +23,47 @@ export function standStuds(
   timber: FrameTimber,
   wishes: readonly StudWish[],
 ): { readonly studs: readonly Stud[]; readonly findings: readonly Finding[] } {
+  if (timber.datum === 'left') {
+    const { studs, refused } = standFromLeft({ from, to }, timber, wishes);
+    return { studs, findings: refused.map((wish) => crowded(run, wish)) };
+  }
+  // From the right it is the same work seen in a mirror: so a unit and its mirror image are framed alike, to the last stud.
+  const turned = <T extends { readonly x: number }>(wish: T): T => ({ ...wish, x: from + to - wish.x });
+  const { studs, refused } = standFromLeft({ from, to }, timber, wishes.map(turned));
+  return {
+    studs: studs.map((s) => ({ ...s, from: from + to - s.to, to: from + to - s.from })).reverse(),
+    findings: refused.map((wish) => crowded(run, turned(wish))),
+  };
+}
+
+/** The frame of a run, from end to end. */
+interface Frame {
+  readonly from: number;
+  readonly to: number;
+}
+
+function standFromLeft(
+  frame: Frame,
+  timber: FrameTimber,
+  wishes: readonly StudWish[],
+): { readonly studs: readonly Stud[]; readonly refused: readonly StudWish[] } {
   const { face } = timber;
+  const { from, to } = frame;
   const studs: Standing[] = [
     { centre: from + face / 2, reasons: ['end'] },
     { centre: to - face / 2, reasons: ['end'] },
   ];
-  const findings: Finding[] = [];
-  for (const wish of inOrder(wishes)) {
-    const beyond = wish.x < from || wish.x > to; // the neighbour's frame stands there, round the corner
-    if (!beyond) place(wish, studs, timber, { run, from, to }, findings);
-  }
+  // Where a wish lies beyond the ends the neighbour's frame stands, round the corner.
+  const own = inOrder(wishes).filter(({ x }) => x >= from && x <= to);
+  const refused = own.filter((wish) => !place(wish, studs, timber, frame));
   const required = [...studs].sort((a, b) => a.centre - b.centre);
-  const between = required.slice(1).flatMap((stud, i) => fill(required[i].centre, stud.centre, from, to, timber));
+  const between = required.slice(1).flatMap((stud, i) => fill(required[i].centre, stud.centre, frame, timber));
   const all = [...required, ...between.map((centre) => ({ centre, reasons: ['centres'] }))].sort(
     (a, b) => a.centre - b.centre,
   );
   return {
     studs: all.map((s) => ({ from: s.centre - face / 2, to: s.centre + face / 2, reasons: s.reasons })),
-    findings,
+    refused,
   };
 }
 
@@ -48,39 +71,33 @@ export function standStuds(
 const inOrder = (wishes: readonly StudWish[]): readonly StudWish[] =>
   [...wishes].sort((a, b) => Number(b.centred) - Number(a.centred) || a.x - b.x);
 
-function place(
-  wish: StudWish,
-  studs: Standing[],
-  { face }: FrameTimber,
-  run: { readonly run: string; readonly from: number; readonly to: number },
-  findings: Finding[],
-): void {
+/** Stands a stud for a wish, or finds one that serves. False when a joint is left without one. */
+function place(wish: StudWish, studs: Standing[], { face }: FrameTimber, frame: Frame): boolean {
   const reach = wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE;
   const there = studs.find((s) => Math.abs(s.centre - wish.x) <= reach);
   if (there) {
     if (!there.reasons.includes(wish.reason)) there.reasons.push(wish.reason);
-    return;
+    return true;
   }
   // A line near an end, or near another stud, is met by a stud standing tight against it, if that still carries the line.
-  const inside = Math.min(Math.max(wish.x, run.from + face / 2), run.to - face / 2);
+  const inside = Math.min(Math.max(wish.x, frame.from + face / 2), frame.to - face / 2);
   const crowd = studs.filter((s) => Math.abs(s.centre - inside) < face);
   const options = [inside, ...crowd.flatMap((s) => [s.centre - face, s.centre + face])].filter(
     (c) =>
-      c >= run.from + face / 2 - SAME_LENGTH &&
-      c <= run.to - face / 2 + SAME_LENGTH &&
+      c >= frame.from + face / 2 - SAME_LENGTH &&
+      c <= frame.to - face / 2 + SAME_LENGTH &&
       studs.every((s) => Math.abs(s.centre - c) >= face - SAME_LENGTH),
   );
   const best = options.sort((a, b) => Math.abs(a - wish.x) - Math.abs(b - wish.x))[0];
   const carried = best !== undefined && Math.abs(best - wish.x) <= face / 2;
   if (carried) studs.push({ centre: best, reasons: [wish.reason] });
-  else if (wish.centred) findings.push(crowded(run.run, wish));
+  return carried || !wish.centred;
 }
 
 /** Stud centres between two that stand already. */
-function fill(a: number, b: number, from: number, to: number, timber: FrameTimber): readonly number[] {
-  const gap = b - a;
-  if (gap <= timber.centres + SAME_LENGTH) return [];
-  return timber.method === 'module' ? onModule(a, b, from, to, timber) : equally(a, b, timber.centres);
+function fill(a: number, b: number, frame: Frame, timber: FrameTimber): readonly number[] {
+  if (b - a <= timber.centres + SAME_LENGTH) return [];
+  return timber.method === 'module' ? onModule(a, b, frame, timber) : equally(a, b, timber.centres);
 }
 
 const equally = (a: number, b: number, centres: number): readonly number[] => {
@@ -89,17 +106,15 @@ const equally = (a: number, b: number, centres: number): readonly number[] => {
 };
 
 /**
- * Module lines, measured in whole centres from the datum end, that fall between a and b; those not needed to keep within the centres
+ * Module lines, in whole centres from the left end of the frame, that fall between a and b; those not needed to keep within the centres
  * are left out, and so are those hard by another stud. Where the rest can't keep within the centres, that gap is divided equally.
  */
-function onModule(a: number, b: number, from: number, to: number, timber: FrameTimber): readonly number[] {
-  const { centres, face, datum } = timber;
-  const line = (k: number): number => (datum === 'left' ? from + k * centres : to - k * centres);
+function onModule(a: number, b: number, { from, to }: Frame, { centres, face }: FrameTimber): readonly number[] {
   const count = Math.floor((to - from) / centres);
-  const lines = Array.from({ length: count }, (_, k) => line(k + 1)).filter(
+  const lines = Array.from({ length: count }, (_, k) => from + (k + 1) * centres).filter(
     (x) => Math.min(x - a, b - x) >= face + LEAST_CLEAR,
   );
-  const kept = dropSpare([a, ...lines.sort((p, q) => p - q), b], centres);
+  const kept = dropSpare([a, ...lines, b], centres);
   const widest = Math.max(...kept.slice(1).map((x, i) => x - kept[i]));
   return widest <= centres + SAME_LENGTH ? kept.slice(1, -1) : equally(a, b, centres);
 }

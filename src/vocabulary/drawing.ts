@@ -43,10 +43,11 @@ export type Stroke =
       readonly running?: boolean;
     };
 
-/** A view of the unit. Scale is chosen when it is put on paper. */
+/** A view of the unit. Scale is chosen when it is put on paper, unless it is made for one: `scale` 20 means 1:20. */
 export interface Drawing {
   readonly id: string;
   readonly title: string;
+  readonly scale?: number;
   readonly strokes: readonly Stroke[];
   readonly bounds: { readonly min: Vec2; readonly max: Vec2 };
 }

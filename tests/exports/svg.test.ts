@@ -56,8 +56,15 @@ describe('a sheet', () => {
     expect(texts(svg)).toContain(`${scale} on ${sheet}`);
   });
 
-  it('throws, with the size, for what no sheet can hold', () => {
-    expect(() => sheetSvg(rectangle(120000, 1000), INFO)).toThrow(/120000 × 1000/);
+  it('comes off a roll when no sheet can hold it', () => {
+    const svg = sheetSvg(rectangle(120000, 1000), INFO);
+    expect(header(svg)).toEqual([1240, 297, 1240, 297]);
+    expect(texts(svg)).toContain('1:100 on roll 297');
+  });
+
+  it('keeps to the scale that a drawing is made for', () => {
+    expect(texts(sheetSvg({ ...rectangle(1800, 1000), scale: 20 }, INFO))).toContain('1:20 on A4');
+    expect(texts(sheetSvg({ ...rectangle(30000, 1000), scale: 20 }, INFO))).toContain('1:20 on roll 297');
   });
 
   it('draws true to scale: 1800 mm at 1:10 are 180 mm of paper', () => {
@@ -189,9 +196,8 @@ describe('dimension figures', () => {
     for (const { id } of worked.rod.runs) {
       for (const drawing of [elevation(worked, id, 'front'), elevation(worked, id, 'framing')])
         for (const scale of [10, 20, 50]) apart(drawing, scale);
-      // The lanes of a rod are set apart for the scale at which it is drawn.
       const rod = rodDrawing(worked, id);
-      apart(rod, Number(/>1:(\d+) on A/.exec(sheetSvg(rod, INFO))?.[1]));
+      apart(rod, rod.scale!);
     }
   });
 });

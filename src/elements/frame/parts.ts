@@ -1,4 +1,5 @@
-import { lying, rectangle, type Stuff, standing, straight } from '../../base/stuff';
+import { rectangle } from '../../base/outline';
+import { lying, type Stuff, standing, straight } from '../../base/stuff';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
 import type { Finding } from '../../vocabulary/finding';

@@ -1,5 +1,5 @@
 import { onFace } from '../../base/place';
-import { type HalfPlane, keepIn } from '../../base/stuff';
+import { clip } from '../../base/polygon';
 import { add2, dot2, scale2, sub2 } from '../../base/vec';
 import type { Vec2, Vec3 } from '../../vocabulary/geometry';
 import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
@@ -24,10 +24,10 @@ export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly 
     point(run, FAR, overhang - rod.depth),
     point(run, -FAR, overhang - rod.depth),
   ];
-  const cut = (['left', 'right'] as const).reduce(
-    (polygon, side) => keepIn(polygon, endOf(rod, run, side, joint)),
-    strip,
-  );
+  const cut = (['left', 'right'] as const).reduce((polygon: readonly Vec2[], side) => {
+    const { at, beyond } = endOf(rod, run, side, joint);
+    return clip(polygon, at, beyond);
+  }, strip);
   return cut.map((p) => {
     const from = sub2(p, run.origin);
     return [dot2(from, run.along), overhang - dot2(from, run.front)];
@@ -37,22 +37,26 @@ export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly 
 export const isButted = (end: RunEnd, joint: CornerJoint): boolean =>
   joint === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG;
 
-/** The half-plane that keeps a run's top on its own side of an end. Plan coordinates. */
-function endOf(rod: Rod, run: RodRun, side: 'left' | 'right', joint: CornerJoint): HalfPlane {
+/** A line on which the top of a run ends, and the way that lies beyond it. Plan coordinates. */
+interface EndLine {
+  readonly at: Vec2;
+  readonly beyond: Vec2;
+}
+
+function endOf(rod: Rod, run: RodRun, side: 'left' | 'right', joint: CornerJoint): EndLine {
   const end = run[side];
-  const inward = scale2(run.along, side === 'left' ? 1 : -1);
+  const away = side === 'left' ? -1 : 1;
   const vertex = side === 'left' ? 0 : run.length;
   if (end.kind !== 'corner' || end.toReturn)
-    return { at: point(run, vertex + (side === 'left' ? -end.topBeyond : end.topBeyond), 0), towards: inward };
+    return { at: point(run, vertex + away * end.topBeyond, 0), beyond: scale2(run.along, away) };
   const other = rod.runs.find((r) => r.id === end.neighbour) as RodRun;
-  if (!isButted(end, joint))
-    return { at: point(run, vertex, 0), towards: scale2(add2(run.along, other.along), side === 'left' ? 1 : -1) };
+  if (!isButted(end, joint)) return { at: point(run, vertex, 0), beyond: scale2(add2(run.along, other.along), away) };
   const outside = end.deflectionDeg > 0;
   const front = rod.top.overhang;
   const back = front - rod.depth;
   // Through: as far as the neighbour's far edge. Butting: up to the through length's near edge.
   const edge = outside === end.through ? front : back;
-  return { at: point(other, 0, edge), towards: outside ? scale2(other.front, -1) : other.front };
+  return { at: point(other, 0, edge), beyond: outside ? other.front : scale2(other.front, -1) };
 }
 
 const point = (run: RodRun, x: number, d: number): Vec2 => {

@@ -1,3 +1,4 @@
+import type { Vec2 } from '../../vocabulary/geometry';
 import { type AddLine, type Along, alongOf, type Dimension, GAP, PAST } from './along';
 import { type Box, type Ink, type Lettering, line } from './ink';
 import { around, boxOf, collide, NOTE_MM, textWidth } from './lettering';
@@ -21,7 +22,7 @@ export function drawDimensions(
   const drawn = new Set<string>();
   const add: AddLine = (points) => {
     const key = points.map((p) => p.map((n) => n.toFixed(2)).join()).join(' ');
-    if (!drawn.has(key)) ink.push(line(points));
+    if (points.length > 1 && !drawn.has(key)) ink.push(line(points));
     drawn.add(key);
   };
   const isRunning = (d: Dimension): boolean => d.running === true;
@@ -35,14 +36,19 @@ export function drawDimensions(
     boxes.push(boxOf(letters));
   };
   const lines = ink.flatMap((one) => (one.kind === 'path' ? (around(one.points) ?? []) : []));
-  const taken = (d: Along): readonly Box[] => [...boxes, ...lines.filter((box) => !inChain(d, box))];
+  const others = (d: Along): readonly Box[] => lines.filter((box) => !inChain(d, box));
   const tight: Along[] = [];
   for (const d of chains) {
-    const own = ownFigure(d, taken(d));
+    const own = ownFigure(d, [...boxes, ...others(d)]);
     if (own) place(own);
     else tight.push(d);
   }
-  for (const d of tight) place(freeFigure(d, taken(d), add));
+  for (const d of tight) {
+    const { figure, leader } = freeFigure(d, boxes, others(d));
+    place(figure);
+    add(leader);
+    boxes.push(...beads(leader));
+  }
   return { ink, figures };
 }
 
@@ -93,21 +99,41 @@ function ownFigure(d: Along, taken: readonly Box[]): Lettering | null {
 const SHIFTS = [0, 0.15, -0.15, 0.3, -0.3, 0.6, -0.6, 1, -1];
 const NEEDS_LEADER = 0.3;
 
+/** Beyond this level a leader may cross a figure: better that than none. */
+const LEVELS = 12;
+
+interface Led {
+  readonly figure: Lettering;
+  /** From the middle of the span to the figure; none when it stands by its span anyway. */
+  readonly leader: readonly Vec2[];
+}
+
 /** Tries places away from the thing, level by level, and sideways at each. There is an end: what is taken is finite. */
-function freeFigure(d: Along, taken: readonly Box[], add: AddLine): Lettering {
+function freeFigure(d: Along, figures: readonly Box[], lines: readonly Box[]): Led {
   const middle = (d.a + d.b) / 2;
   const width = textWidth(d.text, NOTE_MM);
+  const isFree = (box: Box, gap: number): boolean =>
+    ![figures, lines].some((boxes) => boxes.some((one) => collide(one, box, gap)));
   for (let level = 0; ; level += 1) {
     const off = d.at + d.side * (PAST + BETWEEN + 0.1 + level * (NOTE_MM + CLEAR));
     // The base line lies at the figure's foot: on one side that is its near edge, on the other its far one.
     const base = d.side === upOf(d) ? off : off + d.side * NOTE_MM;
     for (const shift of SHIFTS) {
       const figure = figureAt(d, middle + shift * width, base);
-      const box = boxOf(figure);
-      if (taken.some((other) => collide(other, box, BETWEEN))) continue;
-      const led = level > 0 || Math.abs(shift) > NEEDS_LEADER;
-      if (led) add([d.paper(middle, d.at), d.paper(middle + shift * width, off)]);
-      return figure;
+      if (!isFree(boxOf(figure), BETWEEN)) continue;
+      const isLed = level > 0 || Math.abs(shift) > NEEDS_LEADER;
+      const leader = isLed ? [d.paper(middle, d.at), d.paper(middle + shift * width, off)] : [];
+      const isClear = beads(leader).every((bead) => !figures.some((box) => collide(box, bead, 0)));
+      if (isClear || level >= LEVELS) return { figure, leader };
     }
   }
+}
+
+/** A leader as small boxes in a row, so that it can be tested like figures; a millimetre each at most. */
+function beads(leader: readonly Vec2[]): readonly Box[] {
+  if (leader.length < 2) return [];
+  const [[x0, y0], [x1, y1]] = leader;
+  const count = Math.ceil(Math.hypot(x1 - x0, y1 - y0));
+  const at = (i: number): Vec2 => [x0 + ((x1 - x0) * i) / count, y0 + ((y1 - y0) * i) / count];
+  return Array.from({ length: count }, (_, i) => around([at(i), at(i + 1)])!);
 }

@@ -16,10 +16,7 @@ export const SHEETS: readonly SheetSize[] = [A4, A3, A2, A1];
 export const BORDER_LEFT = 20;
 export const BORDER = 10;
 
-/** Standard scales, as the number that the model is divided by. ISO 5455 (from memory). */
-export const SCALES: readonly number[] = [1, 2, 5, 10, 20, 50, 100];
-
-/** A sheet and a scale to try. */
+/** A sheet and a scale to try: the scale as the number that the model is divided by, all of them of ISO 5455 (from memory). */
 export interface Fit {
   readonly sheet: SheetSize;
   readonly scale: number;
@@ -36,6 +33,15 @@ export function fits(extent: number): readonly Fit[] {
   // Below 4 cm on paper at 1:10 nothing could be read.
   const detail = extent < 400 ? of([A4, A3], [1, 2, 5]) : [];
   return [...detail, ...of([A4, A3], [10, 20]), ...of([A2], [10, 20]), ...of([A1], [10, 20]), ...of(SHEETS, [50, 100])];
+}
+
+/** The sheets at one scale, for a drawing made for it. */
+export const fitsAt = (scale: number): readonly Fit[] => SHEETS.map((sheet) => ({ sheet, scale }));
+
+/** For what no sheet holds: a length off a roll, as wide as one of the sheets is long where that is enough. mm. */
+export function roll(width: number, height: number): SheetSize {
+  const side = SHEETS.map((sheet) => sheet.width).find((one) => one >= height) ?? Math.ceil(height);
+  return { name: `roll ${side}`, width: Math.max(A4.width, Math.ceil(width)), height: side };
 }
 
 /** Where there is room to draw: inside the border. Origin at the sheet's lower left corner, mm. */

@@ -103,6 +103,22 @@ describe('arrises', () => {
   test('and none from the back, where the board hides them', () => {
     expect(projectOf({ shape, place: HERE }, { right: [1, 0, 0], up: [0, -1, 0] }).lines).toEqual([]);
   });
+  test('nor an arris that lies under an overhang', () => {
+    const corners = [
+      [100, 0],
+      [100, 18],
+      [40, 18],
+      [40, 12],
+      [60, 12],
+      [60, 6],
+      [0, 6],
+      [0, 0],
+    ] as const;
+    const section: Outline = { start: [0, 0], segments: corners.map((to) => ({ to })) };
+    const { lines } = projectOf({ shape: { ...shape, section } as Shape, place: HERE }, PLAN);
+    // Both corners at 40 belong to the overhang, the upper of them a silhouette in front of the lower face.
+    expect([...new Set(lines.map((line) => line[0][1]))]).toEqual([40]);
+  });
   test('seen along its axis a stick shows its section and no lines', () => {
     const { outline, lines } = projectOf({ shape, place: HERE }, { right: [0, 1, 0], up: [0, 0, 1] });
     expect(outline.length).toBeGreaterThan(12);

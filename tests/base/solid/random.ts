@@ -48,10 +48,22 @@ export const sticks: fc.Arbitrary<Stick> = fc
     end: { at: at + length, perAcross: c, perOut: d },
   }));
 
+/** An edge with a ledge: square up to `at`, and from there moved by `deep`. */
+export const rebated = (thickness: number, deep: number, at: number): BoardEdge => ({
+  kind: 'moulded',
+  steps: [
+    [0, 0],
+    [at, 0],
+    [at, deep],
+    [thickness, deep],
+  ],
+});
+
 const edgesFor = (thickness: number): fc.Arbitrary<BoardEdge> =>
   fc.oneof(
     fc.constant(SQUARE_EDGE),
     between(-60, 60).map((angle) => bevelledEdge(thickness, angle)),
+    fc.tuple(between(-10, 10), between(0.2, 0.8)).map(([deep, share]) => rebated(thickness, deep, share * thickness)),
     boardPaths
       .filter((path) => reachOf(path).depth <= thickness)
       .map((path) => mouldedEdge(cutterOf('test', 'test', path), thickness)),

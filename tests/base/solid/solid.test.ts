@@ -13,7 +13,7 @@ import type { Vec2 } from '../../../src/vocabulary/geometry';
 import type { Board, BoardEdge, Shape } from '../../../src/vocabulary/shape';
 import { SEED } from '../seed';
 import { enclosed, faultsOf, HERE, relative, square } from './check';
-import { convexBoards, hollowBoards, places, sticks } from './random';
+import { convexBoards, hollowBoards, places, rebated, sticks } from './random';
 
 const shapes: fc.Arbitrary<Shape> = fc.oneof(sticks, convexBoards, hollowBoards);
 const made = (shape: Shape): boolean => shape.kind === 'stick' || boardFault(shape) === null;
@@ -110,6 +110,12 @@ describe('boards', () => {
     };
     expect(relative(volumeOf(shape), volumeOf(strip))).toBeLessThan(1e-12);
     expect(faultsOf(solidOf(shape))).toEqual([]);
+  });
+  test('a ledge along one edge: two boards in one', () => {
+    const shape = board([SQUARE_EDGE, SQUARE_EDGE, rebated(18, -5, 10), SQUARE_EDGE]);
+    expect(volumeOf(shape)).toBeCloseTo(800 * (300 * 10 + 295 * 8), 6);
+    expect(faultsOf(solidOf(shape))).toEqual([]);
+    expect(enclosed(solidOf(shape))).toBeCloseTo(volumeOf(shape), 6);
   });
   test.each<[string, () => Board, RegExp]>([
     ['no thickness', () => board([SQUARE_EDGE, SQUARE_EDGE, SQUARE_EDGE, SQUARE_EDGE], 0), /0 mm thick/],

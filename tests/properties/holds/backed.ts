@@ -4,7 +4,7 @@ import type { Design } from '../../../src/vocabulary/design';
 import type { Vec2, Vec3 } from '../../../src/vocabulary/geometry';
 import type { Part } from '../../../src/vocabulary/part';
 import type { RodRun, RunEnd } from '../../../src/vocabulary/rod';
-import { extentAt } from '../measure';
+import { cornersIn, extentAt } from '../measure';
 import type { Found } from '../sample';
 
 /** How far in from an edge the timber is looked for: where a fixing goes. */
@@ -15,16 +15,25 @@ const BEHIND = 0.05;
 const PACKING = 5;
 
 interface Timber {
+  /** Its box along the run and up, so that most can be passed over. */
+  readonly x: readonly [number, number];
+  readonly z: readonly [number, number];
   holds(point: Vec3): boolean;
 }
 
 /** The frame's timbers near a run, each as a test for a point: between its two ends and in its section. */
-function timbersOf(parts: readonly Part[]): readonly Timber[] {
-  return parts.map(({ shape, place: { origin, along, across, out } }) => {
+function timbersOf(run: RodRun, parts: readonly Part[]): readonly Timber[] {
+  return parts.map((part) => {
+    const { shape, place } = part;
+    const { origin, along, across, out } = place;
+    const corners = cornersIn(run, part);
+    const [xs, zs] = [corners.map((c) => c.x), corners.map((c) => c.z)];
     if (shape.kind !== 'stick') throw new Error('the frame is of sticks');
     const section = flatten(shape.section);
     const { start, end } = shape;
     return {
+      x: [Math.min(...xs) - 1e-6, Math.max(...xs) + 1e-6],
+      z: [Math.min(...zs) - 1e-6, Math.max(...zs) + 1e-6],
       holds(p) {
         const v: Vec3 = [p[0] - origin[0], p[1] - origin[1], p[2] - origin[2]];
         const on = (axis: Vec3): number => v[0] * axis[0] + v[1] * axis[1] + v[2] * axis[2];
@@ -67,8 +76,12 @@ export function bareEdges({ parts, rod }: Design): { readonly bare: readonly Bar
   for (const run of rod.runs) {
     const i = rod.runs.indexOf(run);
     const near = new Set([run.id, rod.runs[i - 1]?.id, rod.runs[i + 1]?.id]);
-    const timbers = timbersOf(frame.filter((p) => near.has(p.run)));
-    const timberAt = (x: number, d: number, z: number): boolean => timbers.some((t) => t.holds(onFace(run, x, d, z)));
+    const timbers = timbersOf(
+      run,
+      frame.filter((p) => near.has(p.run)),
+    );
+    const timberAt = (x: number, d: number, z: number): boolean => 
+      timbers.some((t) => t.x[0] <= x && x <= t.x[1] && t.z[0] <= z && z <= t.z[1] && t.holds(onFace(run, x, d, z)));
     const look = (place: Place): void => {
       looked++;
       const { x, z } = place;
