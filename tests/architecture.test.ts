@@ -146,8 +146,9 @@ describe('the checker of the law', () => {
     );
     breaks('src/vocabulary/part.ts', 'export const x = 1;', 'is for types only');
     breaks('src/vocabulary/part.ts', 'export enum Kind { A }', 'is for types only');
-    breaks('src/vocabulary/part.ts', "import { v } from '../base/vec';", 'is for types only');
-    breaks('src/vocabulary/part.ts', "export { v } from '../base/vec';", 'is for types only');
+    breaks('src/vocabulary/part.ts', "import { v } from './geometry';", 'is for types only');
+    breaks('src/vocabulary/part.ts', "export { v } from './geometry';", 'is for types only');
+    breaks('src/vocabulary/part.ts', "import type { V } from '../base/vec';", 'may not import');
   });
 
   it.each([

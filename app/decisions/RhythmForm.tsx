@@ -2,7 +2,7 @@ import { MOST, rhythmFields } from '../../src/job/fields';
 import type { Rhythm } from '../../src/vocabulary/job';
 import type { RodRun } from '../../src/vocabulary/rod';
 import { ChoiceInput, CountInput, LengthInput, LengthsInput } from './inputs';
-import { FEWEST_MARKS, rhythmOfKind } from './plan-edits';
+import { rhythmOfKind } from './plan-edits';
 
 const ways = [
   { value: 'pillars', label: 'as pillars say' },
@@ -53,7 +53,6 @@ export function RhythmForm({ rhythm, run, path, onRhythm }: Props) {
             maxItems: MOST.marks,
             help: 'Of the pillars between the end ones, from the left end of the run’s frame line; semicolons between them.',
           }}
-          fewest={FEWEST_MARKS}
           value={rhythm.marks}
           path={`${path}/marks`}
           onValue={(marks) => onRhythm({ by: 'marks', marks })}

@@ -45,15 +45,13 @@ export function readLengths(
   text: string,
   field: Pick<LengthsField, 'min' | 'max' | 'maxItems'>,
   units: Units,
-  fewest = 0,
 ): Entry<readonly number[]> {
   const pieces = text
     .split(';')
     .map((piece) => piece.trim())
     .filter((piece) => piece !== '');
-  if (pieces.length < fewest || pieces.length > field.maxItems) {
-    return no(`Type ${fewest} to ${field.maxItems} lengths, with semicolons between them.`);
-  }
+  if (pieces.length > field.maxItems)
+    return no(`Type at most ${field.maxItems} lengths, with semicolons between them.`);
   const values: number[] = [];
   for (const piece of pieces) {
     const read = readLength(piece, field, units);

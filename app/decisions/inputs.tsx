@@ -50,15 +50,14 @@ export function LengthsInput({
   value,
   onValue,
   path,
-  fewest = 0,
-}: Of<Omit<LengthsField, 'kind' | 'default'>, readonly number[]> & { readonly fewest?: number }) {
+}: Of<Omit<LengthsField, 'kind' | 'default'>, readonly number[]>) {
   const units = useApp((state) => state.document.units);
   return (
     <TypedInput
       label={field.label}
       help={field.help}
       shown={value.map((mm) => formatLength(mm, units)).join('; ')}
-      read={(text) => readLengths(text, field, units, fewest)}
+      read={(text) => readLengths(text, field, units)}
       onValue={onValue}
       path={path}
     />

@@ -3,9 +3,6 @@ import { endFields, MOST, rhythmFields, runFields, surveyFields } from '../../sr
 import type { EndCondition, Job, Rhythm } from '../../src/vocabulary/job';
 import type { RodRun } from '../../src/vocabulary/rod';
 
-/** A job file has no fewer pillar centres than this in a run that is divided by them. */
-export const FEWEST_MARKS = 2;
-
 /** One more run after the last, over the same layer as that one, round a square outside corner. */
 export function withNextRun(job: Job): Job {
   const { runs } = job.unit.plan;
@@ -21,13 +18,9 @@ export function endOfKind(kind: EndCondition['kind']): EndCondition {
   return kind === 'return' ? { kind, length: endFields.length.default } : { kind };
 }
 
-/** Centres of the pillars between the end ones; where fewer stand than a job file may have, two in the thirds of the run. */
-function between(run: RodRun | undefined): readonly number[] {
-  const centres = (run?.pillars ?? []).filter(({ where }) => where === 'between').map(({ centre }) => centre);
-  if (centres.length >= FEWEST_MARKS) return centres;
-  const length = run?.length ?? runFields.length.default;
-  return [length / 3, (length * 2) / 3];
-}
+/** Centres of the pillars that stand between the end ones now; none where none stands. */
+const between = (run: RodRun | undefined): readonly number[] =>
+  (run?.pillars ?? []).filter(({ where }) => where === 'between').map(({ centre }) => centre);
 
 /** How the bays of a run begin when it is told to differ from the pillars' rule: from what stands there now, where that is known. */
 export function rhythmOfKind(by: Rhythm['by'] | 'pillars', run: RodRun | undefined): Rhythm | undefined {

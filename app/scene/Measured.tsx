@@ -2,7 +2,7 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useMemo } from 'react';
 import { type LineBasicMaterial, Vector3 } from 'three';
 import { useLineGeometry } from './Heaps';
-import type { Measure } from './measures';
+import { isReadable, type Measure } from './measures';
 import { LAST } from './Picked';
 
 /** Turn in the frame: the picture is drawn in turn 1, and only then is the camera settled. */
@@ -24,28 +24,29 @@ export function Measured({ measures, material, format, sheet }: MeasuredProps) {
   const spot = useMemo(() => new Vector3(), []);
 
   useFrame(({ camera, size }) => {
-    for (const { measure, element } of figures.current) {
-      const shown = isReadable(measure, camera.position);
+    for (const { measure, element, half } of figures.current) {
+      const shown = isReadable(measure, [camera.position.x, camera.position.y, camera.position.z]);
       element.style.visibility = shown ? 'visible' : 'hidden';
       if (!shown) continue;
       spot.set(...measure.label).project(camera);
-      const x = ((spot.x + 1) / 2) * size.width;
-      const y = ((1 - spot.y) / 2) * size.height;
+      const x = within(((spot.x + 1) / 2) * size.width, half.x, size.width);
+      const y = within(((1 - spot.y) / 2) * size.height, half.y, size.height);
       element.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px) translate(-50%, -50%)`;
     }
   }, AFTER_DRAWING);
   return <lineSegments geometry={geometry} material={material} renderOrder={LAST + 2} />;
 }
 
-/** Whether the viewer stands on the side from which a measure is meant to be read. */
-function isReadable({ front, label }: Measure, viewer: Vector3): boolean {
-  if (!front) return true;
-  return front[0] * (viewer.x - label[0]) + front[1] * (viewer.y - label[1]) + front[2] * (viewer.z - label[2]) > 0;
+/** A figure whose place is in the picture is kept in it whole; one whose place has left it goes too. */
+function within(at: number, half: number, size: number): number {
+  return at < 0 || at > size ? at : Math.max(half, Math.min(size - half, at));
 }
 
 interface Figure {
   readonly measure: Measure;
   readonly element: HTMLElement;
+  /** Half its width and height, px. */
+  readonly half: { readonly x: number; readonly y: number };
 }
 
 function useFigures(
@@ -63,7 +64,7 @@ function useFigures(
       element.className = 'scene-figure';
       element.textContent = format(measure);
       host.append(element);
-      return { measure, element };
+      return { measure, element, half: { x: element.offsetWidth / 2, y: element.offsetHeight / 2 } };
     });
     invalidate();
     return () => {

@@ -1,5 +1,5 @@
 import { onFace, toUnit } from '../../src/base/place';
-import { add2, dot2, scale2 } from '../../src/base/vec';
+import { add2, dot, dot2, scale, scale2, sub } from '../../src/base/vec';
 import type { Vec2, Vec3 } from '../../src/vocabulary/geometry';
 import type { Part } from '../../src/vocabulary/part';
 import type { Rod } from '../../src/vocabulary/rod';
@@ -112,3 +112,20 @@ export function boxWith(box: Box, measures: readonly Measure[]): Box {
     max: [extreme(Math.max, 0), extreme(Math.max, 1), extreme(Math.max, 2)],
   };
 }
+
+/** Cosines: of a line that is seen nearly end on, and of a look that is nearly straight down. */
+const END_ON = 0.97;
+const FROM_ABOVE = 0.8;
+
+/**
+ * Whether a measure is worth reading from where the viewer stands: not when its line is seen end on, nor, where it has a
+ * front, from behind, unless from above.
+ */
+export function isReadable({ lines, label, front }: Measure, viewer: Vec3): boolean {
+  const toViewer = unit(sub(viewer, label));
+  const [from, to] = lines[0]!;
+  if (Math.abs(dot(unit(sub(to, from)), toViewer)) > END_ON) return false;
+  return !front || dot(front, toViewer) > 0 || toViewer[2] > FROM_ABOVE;
+}
+
+const unit = (v: Vec3): Vec3 => scale(v, 1 / (Math.hypot(...v) || 1));

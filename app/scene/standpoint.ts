@@ -13,7 +13,7 @@ export interface Standpoint {
 
 /** As the unit is seen by somebody in the room; and from so far off that parallel lines look parallel. */
 const NEAR_FOV_DEG = 32;
-const FAR_FOV_DEG = 4;
+const FAR_FOV_DEG = 1.2;
 
 /** Free space round the unit in a fitted view. */
 const MARGIN = 1.06;

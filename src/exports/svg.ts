@@ -58,18 +58,26 @@ export function sheetSvg(drawing: Drawing, info: SheetInfo): string {
   ].join('\n');
 }
 
-/** The first sheet and scale that hold the drawing with its dimensions; else a roll at the last scale tried. */
+/**
+ * The first sheet and scale that hold the drawing with its dimensions where they can be read; else a roll at the smallest scale at
+ * which they can; and where they can at none, the first sheet that holds it or a roll at the smallest scale.
+ */
 function choose(drawing: Drawing): Fit & { readonly layout: Layout } {
   const { min, max } = drawing.bounds;
-  const layouts = new Map<number, Layout>();
   const toTry = drawing.scale === undefined ? fits(Math.max(max[0] - min[0], max[1] - min[1])) : fitsAt(drawing.scale);
-  for (const fit of toTry) {
-    const layout = layouts.get(fit.scale) ?? layOut(drawing, fit.scale);
-    layouts.set(fit.scale, layout);
-    const room = sizeOf(above(drawingSpace(fit.sheet)));
-    if (sizeOf(layout.box).every((side, i) => side <= room[i])) return { ...fit, layout };
-  }
-  const [scale, layout] = [...layouts].at(-1)!;
+  const scales = [...new Set(toTry.map((fit) => fit.scale))].sort((a, b) => a - b);
+  const layouts = new Map(scales.map((scale) => [scale, layOut(drawing, scale)]));
+  const held = toTry
+    .map((fit) => ({ ...fit, layout: layouts.get(fit.scale)! }))
+    .filter(({ sheet, layout }) => {
+      const room = sizeOf(above(drawingSpace(sheet)));
+      return sizeOf(layout.box).every((side, i) => side <= room[i]);
+    });
+  const readable = scales.filter((scale) => !layouts.get(scale)!.crowded).at(-1);
+  const best = held.find(({ layout }) => !layout.crowded) ?? (readable === undefined ? held[0] : undefined);
+  if (best) return best;
+  const scale = readable ?? scales.at(-1)!;
+  const layout = layouts.get(scale)!;
   const [width, height] = sizeOf(layout.box);
   const [roomWide, roomHigh] = sizeOf(above(drawingSpace(SHEETS[0])));
   const sheet = roll(width + SHEETS[0].width - roomWide, height + SHEETS[0].height - roomHigh);

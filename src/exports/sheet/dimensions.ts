@@ -13,11 +13,12 @@ const BETWEEN = 0.5;
 /**
  * Draws the dimensions at a scale (model mm per paper mm). Figures stand on their own span where they fit; one that doesn't is moved
  * away, step by step, until it touches no other and no line. The figures are in their own list, last to be inked.
+ * `crowded` when one had to go so far that it is hard to read.
  */
 export function drawDimensions(
   dims: readonly Dimension[],
   scale: number,
-): { ink: readonly Ink[]; figures: readonly Lettering[] } {
+): { ink: readonly Ink[]; figures: readonly Lettering[]; crowded: boolean } {
   const ink: Ink[] = [];
   const drawn = new Set<string>();
   const add: AddLine = (points) => {
@@ -43,13 +44,15 @@ export function drawDimensions(
     if (own) place(own);
     else tight.push(d);
   }
+  let crowded = false;
   for (const d of tight) {
-    const { figure, leader } = freeFigure(d, boxes, others(d));
+    const { figure, leader, level } = freeFigure(d, boxes, others(d));
     place(figure);
     add(leader);
     boxes.push(...beads(leader));
+    crowded ||= level >= CROWDED;
   }
-  return { ink, figures };
+  return { ink, figures, crowded };
 }
 
 /** Projection lines, oblique strokes and dimension line of one span. */
@@ -99,13 +102,14 @@ function ownFigure(d: Along, taken: readonly Box[]): Lettering | null {
 const SHIFTS = [0, 0.15, -0.15, 0.3, -0.3, 0.6, -0.6, 1, -1];
 const NEEDS_LEADER = 0.3;
 
-/** Beyond this level a leader may cross a figure: better that than none. */
-const LEVELS = 12;
+/** From this level on a leader may cross a figure, better that than none; and the drawing counts as crowded. */
+const CROWDED = 2;
 
 interface Led {
   readonly figure: Lettering;
   /** From the middle of the span to the figure; none when it stands by its span anyway. */
   readonly leader: readonly Vec2[];
+  readonly level: number;
 }
 
 /** Tries places away from the thing, level by level, and sideways at each. There is an end: what is taken is finite. */
@@ -124,7 +128,7 @@ function freeFigure(d: Along, figures: readonly Box[], lines: readonly Box[]): L
       const isLed = level > 0 || Math.abs(shift) > NEEDS_LEADER;
       const leader = isLed ? [d.paper(middle, d.at), d.paper(middle + shift * width, off)] : [];
       const isClear = beads(leader).every((bead) => !figures.some((box) => collide(box, bead, 0)));
-      if (isClear || level >= LEVELS) return { figure, leader };
+      if (isClear || level >= CROWDED) return { figure, leader, level };
     }
   }
 }

@@ -11,16 +11,18 @@ export interface Layout {
   /** The dimensions' figures, which are in `ink` too. */
   readonly figures: readonly Lettering[];
   readonly box: Box;
+  /** Some figure had to go far from its span: hard to read, a larger scale would be better. */
+  readonly crowded: boolean;
 }
 
 /** Lays a drawing out at a scale: `scale` is the number that the model is divided by (20 for 1:20). */
 export function layOut(drawing: Drawing, scale: number): Layout {
   const toPaper = ([x, y]: Vec2): Vec2 => [x / scale, y / scale];
   const things = drawing.strokes.flatMap((stroke) => inkOf(stroke, scale, toPaper));
-  const { ink: lines, figures } = drawDimensions(drawing.strokes.filter(isDimension), scale);
+  const { ink: lines, figures, crowded } = drawDimensions(drawing.strokes.filter(isDimension), scale);
   const ink = [...things, ...lines, ...figures];
   const bounds = [toPaper(drawing.bounds.min), toPaper(drawing.bounds.max)];
-  return { ink, figures, box: around([...bounds, ...ink.flatMap(extentOf)])! };
+  return { ink, figures, crowded, box: around([...bounds, ...ink.flatMap(extentOf)])! };
 }
 
 const isDimension = (stroke: Stroke): stroke is Dimension => stroke.kind === 'dimension';

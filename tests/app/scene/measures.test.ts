@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { boxWith, measuresOf, measuresOfRod } from '../../../app/scene/measures';
+import { boxWith, isReadable, measuresOf, measuresOfRod } from '../../../app/scene/measures';
 import type { RodRun } from '../../../src/vocabulary/rod';
 import { lying, part, stick } from '../parts';
 
@@ -46,4 +46,23 @@ test('a box takes in the measures that stand round it', () => {
   expect(grown.min[2]).toBeLessThan(-40);
   expect(grown.max[0]).toBeGreaterThan(1300);
   expect(boxWith({ min: [0, 0, 0], max: [1, 2, 3] }, [])).toEqual({ min: [0, 0, 0], max: [1, 2, 3] });
+});
+
+test('a measure is read from its front and from above, not from behind nor end on', () => {
+  const length = {
+    name: 'Run A',
+    mm: 3600,
+    lines: [
+      [
+        [0, -200, 0],
+        [3600, -200, 0],
+      ],
+    ],
+    label: [1800, -200, 0],
+    front: [0, -1, 0],
+  } as const;
+  expect(isReadable(length, [1800, -4000, 1500])).toBe(true);
+  expect(isReadable(length, [1800, 4000, 1500])).toBe(false);
+  expect(isReadable(length, [1800, 300, 9000])).toBe(true);
+  expect(isReadable(length, [90000, -250, 0])).toBe(false);
 });

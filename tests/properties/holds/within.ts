@@ -46,7 +46,10 @@ export function within(made: Design): Found {
   const wrong: string[] = [];
   let looked = 0;
   const floors = floorsOf(made);
+  // Where corners leave a run's top no full length, or the plan folds, the tops say so in a finding and end wherever they meet.
+  const poorTops = made.findings.some((f) => f.rule === 'top-squeezed' || f.rule === 'plan-folds');
   for (const part of made.parts) {
+    if (poorTops && part.kind === 'top') continue;
     const i = floors.findIndex((f) => f.run.id === part.run);
     // A butted top goes on to its neighbour's far edge, which may be butted round the next corner in its turn.
     const reach = part.kind === 'top' && made.job.unit.elements.top.corner === 'butted' ? 2 : 1;
