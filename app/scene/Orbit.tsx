@@ -6,7 +6,7 @@ import type { RodRun } from '../../src/vocabulary/rod';
 import { app } from '../store/app';
 import type { Look } from '../store/view';
 import type { Box } from './assembly';
-import { firstStand, type Standpoint, standFor } from './standpoint';
+import { roomStand, type Standpoint, standFor } from './standpoint';
 
 interface Props {
   readonly box: Box;
@@ -36,7 +36,7 @@ export function Orbit({ box, runs }: Props) {
   const invalidate = useThree((state) => state.invalidate);
   const { width, height } = useThree((state) => state.size);
   const controls = useRef<OrbitControls | null>(null);
-  const held = useRef<Look | 'first' | null>('first');
+  const held = useRef<Look | null>('room');
   const scene = useRef({ box, runs, aspect: width / height });
   scene.current = { box, runs, aspect: width / height };
 
@@ -84,14 +84,14 @@ export function Orbit({ box, runs }: Props) {
 function stand(
   camera: PerspectiveCamera,
   controls: OrbitControls,
-  look: Look | 'first',
+  look: Look,
   { box, runs, aspect }: Props & { readonly aspect: number },
 ): void {
   const run = currentRun(runs);
   // No picture while the view is put away behind another pane.
   if (!run || !(aspect > 0 && Number.isFinite(aspect))) return;
   const to =
-    look === 'first' ? firstStand(runs, box, aspect) : standFor(look, run, box, aspect, present(camera, controls));
+    look === 'room' ? roomStand(runs, box, aspect) : standFor(look, run, box, aspect, present(camera, controls));
   camera.fov = to.fovDeg;
   camera.position.set(...to.position);
   controls.target.set(...to.target);

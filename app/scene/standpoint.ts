@@ -52,10 +52,10 @@ export function welcome(runs: readonly Pick<RodRun, 'front' | 'length'>[]): Vec3
 }
 
 /** The direction towards the viewer for a look at a run; `fit` keeps the present one. */
-function directionOf(look: Look, run: Pick<RodRun, 'front' | 'along'>, present: Vec3): Vec3 {
+function directionOf(look: Exclude<Look, 'room'>, run: Pick<RodRun, 'front' | 'along'>, present: Vec3): Vec3 {
   const front: Vec3 = [run.front[0], run.front[1], 0];
   const along: Vec3 = [run.along[0], run.along[1], 0];
-  const directions: Readonly<Record<Look, Vec3>> = {
+  const directions: Readonly<Record<Exclude<Look, 'room'>, Vec3>> = {
     fit: present,
     front,
     plan: unit(add([0, 0, 1], scale(front, HAIR))),
@@ -99,7 +99,7 @@ function isSquare(toViewer: Vec3, run: Pick<RodRun, 'front' | 'along'>): boolean
  * that they read as drawings, all others from within the room.
  */
 export function standFor(
-  look: Look,
+  look: Exclude<Look, 'room'>,
   run: Pick<RodRun, 'front' | 'along'>,
   box: Box,
   aspect: number,
@@ -109,6 +109,6 @@ export function standFor(
   return standOff(box, toViewer, isSquare(toViewer, run) ? FAR_FOV_DEG : NEAR_FOV_DEG, aspect);
 }
 
-/** The first standpoint, before anything has been asked for. */
-export const firstStand = (runs: readonly Pick<RodRun, 'front' | 'length'>[], box: Box, aspect: number): Standpoint =>
+/** Where somebody in the room would stand: the first standpoint, and the way back from the square looks. */
+export const roomStand = (runs: readonly Pick<RodRun, 'front' | 'length'>[], box: Box, aspect: number): Standpoint =>
   standOff(box, welcome(runs), NEAR_FOV_DEG, aspect);

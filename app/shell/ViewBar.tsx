@@ -10,6 +10,7 @@ const stages: readonly { readonly value: BuildStage; readonly label: string }[] 
   { value: 'framed', label: 'Framed' },
 ];
 const looks: readonly { readonly value: Look; readonly label: string }[] = [
+  { value: 'room', label: 'In the room' },
   { value: 'fit', label: 'Fit' },
   { value: 'front', label: 'Front' },
   { value: 'plan', label: 'Plan' },

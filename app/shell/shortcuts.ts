@@ -26,6 +26,7 @@ export const shortcuts: readonly Shortcut[] = [
   },
   { label: 'Save to a file', keys: 'Ctrl S', matches: (e) => withCtrl(e, 's', false), run: (s) => void saveFile(s) },
   { label: 'Fit the unit in the view', keys: 'F', matches: plain('f'), run: (s) => s.getState().look('fit') },
+  { label: 'Look as from the room', keys: '0', matches: plain('0'), run: (s) => s.getState().look('room') },
   { label: 'Look from the front', keys: '1', matches: plain('1'), run: (s) => s.getState().look('front') },
   { label: 'Look from above', keys: '2', matches: plain('2'), run: (s) => s.getState().look('plan') },
   { label: 'Look at the left end', keys: '3', matches: plain('3'), run: (s) => s.getState().look('left') },

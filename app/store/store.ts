@@ -134,7 +134,7 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
             ...view,
             selected: null,
             run: '',
-            camera: { request: 'fit', serial: view.camera.serial + 1 },
+            camera: { request: 'room', serial: view.camera.serial + 1 },
           },
         });
       },

@@ -1,7 +1,7 @@
 import type { BuildStage } from '../../src/vocabulary/part';
 
-/** Where to look from; `fit` keeps the direction and brings the whole unit into view. */
-export type Look = 'fit' | 'front' | 'plan' | 'left' | 'right';
+/** Where to look from; `room`: as somebody in the room sees it; `fit` keeps the direction and brings the whole unit into view. */
+export type Look = 'room' | 'fit' | 'front' | 'plan' | 'left' | 'right';
 
 export type Pane = 'unit' | 'parts';
 

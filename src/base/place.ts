@@ -40,3 +40,22 @@ export const UP: Vec3 = [0, 0, 1];
 /** How far along a face a point lies: the x of `onFace`. */
 export const alongFace = (face: Face, point: Vec3): number =>
   (point[0] - face.origin[0]) * face.along[0] + (point[1] - face.origin[1]) * face.along[1];
+
+/** What is known of a face between two corners: its length, and how much further it reaches at each end per mm outward (negative: less far). */
+export interface BetweenCorners {
+  readonly length: number;
+  readonly left: { readonly grows: number };
+  readonly right: { readonly grows: number };
+}
+
+/**
+ * How far a piece with square ends would stand past the line on which its face meets a neighbour's, mm; not above 0 when it is clear. It
+ * lies from x = `from` to `to`, and from `inner` to `outer` in front of the face.
+ */
+export const pastCorners = (
+  { length, left, right }: BetweenCorners,
+  piece: { readonly from: number; readonly to: number; readonly inner: number; readonly outer: number },
+): number =>
+  Math.max(
+    ...[piece.inner, piece.outer].flatMap((d) => [-left.grows * d - piece.from, piece.to - length - right.grows * d]),
+  );

@@ -15,7 +15,7 @@ const PITCH_MM = 27;
 const NAME_MM = 2.5;
 
 /** The scale of a rod: 1:10 as long as that fits an A3 sheet, else 1:20. */
-const scaleFor = (length: number): number => (length <= 3300 ? 10 : 20);
+const scaleFor = (length: number): number => (length <= 3600 ? 10 : 20);
 
 /**
  * The rod of a run as drawn on a setting-out board: a lane each for front, skin and timber (and behind, where something is marked

@@ -65,19 +65,24 @@ export function sheetSvg(drawing: Drawing, info: SheetInfo): string {
 function choose(drawing: Drawing): Fit & { readonly layout: Layout } {
   const { min, max } = drawing.bounds;
   const toTry = drawing.scale === undefined ? fits(Math.max(max[0] - min[0], max[1] - min[1])) : fitsAt(drawing.scale);
-  const scales = [...new Set(toTry.map((fit) => fit.scale))].sort((a, b) => a - b);
-  const layouts = new Map(scales.map((scale) => [scale, layOut(drawing, scale)]));
-  const held = toTry
-    .map((fit) => ({ ...fit, layout: layouts.get(fit.scale)! }))
-    .filter(({ sheet, layout }) => {
-      const room = sizeOf(above(drawingSpace(sheet)));
-      return sizeOf(layout.box).every((side, i) => side <= room[i]);
-    });
-  const readable = scales.filter((scale) => !layouts.get(scale)!.crowded).at(-1);
-  const best = held.find(({ layout }) => !layout.crowded) ?? (readable === undefined ? held[0] : undefined);
-  if (best) return best;
-  const scale = readable ?? scales.at(-1)!;
-  const layout = layouts.get(scale)!;
+  const layouts = new Map<number, Layout>();
+  const layoutAt = (scale: number): Layout => {
+    const layout = layouts.get(scale) ?? layOut(drawing, scale);
+    layouts.set(scale, layout);
+    return layout;
+  };
+  const holds = ({ sheet, scale }: Fit): boolean => {
+    const room = sizeOf(above(drawingSpace(sheet)));
+    return sizeOf(layoutAt(scale).box).every((side, i) => side <= room[i]);
+  };
+  const isReadable = (scale: number): boolean => !layoutAt(scale).crowded;
+  const scales = [...new Set(toTry.map((fit) => fit.scale))].sort((a, b) => b - a);
+  const best = toTry.find((fit) => holds(fit) && isReadable(fit.scale));
+  const readable = best ? undefined : scales.find(isReadable);
+  const found = best ?? (readable === undefined ? toTry.find(holds) : undefined);
+  if (found) return { ...found, layout: layoutAt(found.scale) };
+  const scale = readable ?? scales[0];
+  const layout = layoutAt(scale);
   const [width, height] = sizeOf(layout.box);
   const [roomWide, roomHigh] = sizeOf(above(drawingSpace(SHEETS[0])));
   const sheet = roll(width + SHEETS[0].width - roomWide, height + SHEETS[0].height - roomHigh);

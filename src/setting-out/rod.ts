@@ -75,8 +75,12 @@ function runOf(
   const from = -face * left.grows;
   const to = length + face * right.grows;
   const outermost = Math.max(...Object.values(asked.layers).map((l) => l.outer));
-  const shortest = Math.min(length, right.frameAt - left.frameAt, length + outermost * (left.grows + right.grows));
-  const sound = shortest >= LEAST_RUN;
+  const short = [
+    { left: Math.min(length, length + outermost * (left.grows + right.grows)), least: LEAST_RUN },
+    // The frame has a stud at each end.
+    { left: right.frameAt - left.frameAt, least: Math.max(LEAST_RUN, 2 * asked.timber.face) },
+  ].find((s) => s.left < s.least);
+  const sound = short === undefined;
   const path =
     seed.jobIndex === null
       ? `/unit/plan/${seed.id === 'RL' ? 'leftEnd' : 'rightEnd'}/length`
@@ -110,18 +114,18 @@ function runOf(
     bays: division.bays,
     sound,
   };
-  return { run, findings: sound ? division.findings : [tooShort(seed.id, path, shortest)] };
+  return { run, findings: short ? [tooShort(seed.id, path, short.left, short.least)] : division.findings };
 }
 
 const placed = ({ frameBeyond: _, ...end }: EndSeed, frameAt: number): RunEnd => ({ ...end, frameAt });
 
-const tooShort = (run: string, path: string, shortest: number): Finding => ({
+const tooShort = (run: string, path: string, left: number, least: number): Finding => ({
   severity: 'stop',
   rule: 'run-too-short',
   subject: { run, path },
-  message: `Run ${run} has ${Math.round(shortest * 10) / 10} mm left after its corners; ${LEAST_RUN} mm is the least that can be built.`,
-  value: shortest,
-  limit: LEAST_RUN,
+  message: `Run ${run} has ${Math.round(left * 10) / 10} mm left after its corners; ${least} mm is the least that can be built.`,
+  value: left,
+  limit: least,
   source: 'geometry of the setting-out',
   remedy: 'Lengthen the run, or turn its corners less. Nothing is made for it.',
 });

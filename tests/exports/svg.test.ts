@@ -62,6 +62,18 @@ describe('a sheet', () => {
     expect(texts(svg)).toContain('1:100 on roll 297');
   });
 
+  it('takes a larger scale where figures would have to be led far away to be read', () => {
+    // Thirty spans of 200: 4 mm of paper at 1:50, 10 mm at 1:20, 20 mm at 1:10, for a figure of about 16 mm.
+    const strokes = Array.from({ length: 30 }, (_, i): Stroke => {
+      const [a, b] = [i * 200, (i + 1) * 200];
+      return { kind: 'dimension', from: [a, 0], to: [b, 0], axis: 'horizontal', offsetMm: -10, text: '7 55/64"' };
+    });
+    const crowded = rectangle(6000, 1000, strokes);
+    expect([10, 20, 50].map((scale) => layOut(crowded, scale).crowded)).toEqual([false, true, true]);
+    expect(texts(sheetSvg(rectangle(6000, 1000), INFO))).toContain('1:20 on A3');
+    expect(texts(sheetSvg(crowded, INFO))).toContain('1:10 on A1');
+  });
+
   it('keeps to the scale that a drawing is made for', () => {
     expect(texts(sheetSvg({ ...rectangle(1800, 1000), scale: 20 }, INFO))).toContain('1:20 on A4');
     expect(texts(sheetSvg({ ...rectangle(30000, 1000), scale: 20 }, INFO))).toContain('1:20 on roll 297');

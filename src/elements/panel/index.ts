@@ -1,5 +1,7 @@
 import { boundsOf } from '../../base/outline';
+import { pastCorners } from '../../base/place';
 import { mitredFrame } from '../../base/stuff';
+import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
@@ -103,6 +105,11 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
           findings.push(noRoom(run.id, where, frame, width));
           return;
         }
+        const past = pastCorners(run, { ...frame, ...rod.layers.panel });
+        if (past > SAME_LENGTH) {
+          findings.push(pastMitre(run.id, where, past));
+          return;
+        }
         const pieces = mitredFrame(run, section, { ...frame, d: rod.layers.panel.inner });
         pieces.forEach((piece, i) => {
           drafts.push({
@@ -136,3 +143,15 @@ function noRoom(run: string, where: string, { from, to, low, high }: Opening, wi
     remedy: 'Less margin, a narrower moulding, fewer rows or wider bays. This frame is left out.',
   };
 }
+
+/** Where a corner is sharp and its boards narrow, a frame close to them would run into the neighbour's. */
+const pastMitre = (run: string, where: string, value: number): Finding => ({
+  severity: 'stop',
+  rule: 'panel-past-mitre',
+  subject: { run, path: '/unit/elements/panel/margin' },
+  value,
+  limit: 0,
+  message: `The panel frame in ${where} of run ${run} would run ${Math.round(value * 10) / 10} mm past the mitre of the corner.`,
+  source: 'geometry of the corner',
+  remedy: 'More margin, wider corner boards, or a corner that turns less. This frame is left out.',
+});

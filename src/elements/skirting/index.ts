@@ -1,6 +1,7 @@
 import { boundsOf } from '../../base/outline';
-import { alongFace } from '../../base/place';
+import { alongFace, pastCorners } from '../../base/place';
 import { lying } from '../../base/stuff';
+import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
@@ -54,7 +55,9 @@ function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): 
   for (const run of rod.runs)
     for (const bay of run.bays) {
       const clear = bay.footTo - bay.footFrom;
-      if (clear > 0)
+      const past = pastCorners(run, { from: bay.footFrom, to: bay.footTo, inner, outer });
+      if (clear > 0 && past > SAME_LENGTH) findings.push(pastMitre(run.id, bay.index + 1, past));
+      else if (clear > 0)
         drafts.push({
           kind: 'skirting',
           code: 'SK',
@@ -94,3 +97,15 @@ function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): 
     });
   return { drafts, findings };
 }
+
+/** Where a corner is sharp and its boards narrow, the piece beside them would run into the neighbour's. */
+const pastMitre = (run: string, bay: number, value: number): Finding => ({
+  severity: 'stop',
+  rule: 'skirting-past-mitre',
+  subject: { run, path: '/unit/elements/pillar/cornerWidth' },
+  value,
+  limit: 0,
+  message: `The skirting of bay ${bay} in run ${run} would run ${Math.round(value * 10) / 10} mm past the mitre of the corner.`,
+  source: 'geometry of the corner',
+  remedy: 'Widen the corner boards, or turn the corner less. This piece is left out.',
+});

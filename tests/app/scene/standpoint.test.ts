@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Box } from '../../../app/scene/assembly';
-import { facing, firstStand, type Standpoint, standFor, welcome } from '../../../app/scene/standpoint';
+import { facing, roomStand, type Standpoint, standFor, welcome } from '../../../app/scene/standpoint';
 import { cross, dot, sub } from '../../../src/base/vec';
 import type { Vec3 } from '../../../src/vocabulary/geometry';
 
@@ -77,7 +77,7 @@ test('at first every front is seen, also round a corner', () => {
     const way = welcome(runs);
     for (const { front } of runs) expect(dot(way, [front[0], front[1], 0])).toBeGreaterThan(0.1);
     expect(way[2]).toBeGreaterThan(0.2);
-    expect(reach(firstStand(runs, box, 1.4), 1.4)).toBeLessThan(1);
+    expect(reach(roomStand(runs, box, 1.4), 1.4)).toBeLessThan(1);
   }
 });
 

@@ -1,0 +1,110 @@
+import { expect, type Page, test } from '@playwright/test';
+import type { EndCut, Part } from '../src/vocabulary/part';
+import { canvas, card, chooseRun, DEMO, openBoard, plain, runLength, saved, type } from './support/board';
+import { findingsOf, partsOf } from './support/command';
+import { difference, figures, middleOf, placeOf } from './support/picture';
+
+const { parts } = partsOf(DEMO);
+
+function find(name: string, where: string, run: string): Part {
+  const part = parts.find((one) => one.name === name && one.where === where && one.run === run);
+  if (!part) throw new Error(`the demo has no ${name} at ${where} of run ${run}`);
+  return part;
+}
+
+const row = (page: Page, name: string) =>
+  card(page).locator('dl > div').filter({ has: page.getByText(name, { exact: true }) }).locator('dd');
+
+/** What the card must say of an end, from the command line's own figures. */
+function endSays({ kind, angleDeg, sawDeg, tiltDeg, longSide }: EndCut): RegExp {
+  if (kind === 'square') return /^square$/;
+  const deg = (value: number) => `${plain(value)}°`.replace('.', '\\.');
+  const words = { mitre: 'mitred', bevel: 'bevelled', compound: 'compound cut' }[kind];
+  return new RegExp(
+    `^${words} ${deg(angleDeg)}${sawDeg ? `, saw at ${deg(sawDeg)}` : ''}${tiltDeg ? `, blade tilted ${deg(tiltDeg)}` : ''}${longSide === 'none' ? '' : `, longer at the ${longSide}`}$`,
+  );
+}
+
+/** The card, the rod, the view and the parts list all show the part. */
+async function shownEverywhere(page: Page, part: Part): Promise<void> {
+  await expect(card(page).getByRole('heading')).toHaveText(`${part.mark} ${part.name}`);
+  await expect(row(page, 'Cut to')).toHaveText(`${plain(part.shopLength)} mm`);
+  const { length, width, thickness } = part.size;
+  const exact = [length, width, thickness].map((mm) => String(Number(mm.toFixed(4)))).join(' × ');
+  await expect(row(page, 'Exact size')).toHaveText(`${exact} mm`);
+  await expect(row(page, 'First end')).toHaveText(endSays(part.ends[0]));
+  await expect(row(page, 'Second end')).toHaveText(endSays(part.ends[1]));
+  await expect(row(page, 'Place')).toContainText(part.where);
+
+  await expect(page.getByRole('tab', { selected: true })).toHaveAttribute('id', `rod-run-${part.run}`);
+  await expect(page.locator('.rod-block-picked title')).toHaveText(new RegExp(`^${part.mark}\\s`));
+  await expect(page.locator('.rod-extent')).toHaveCount(1);
+
+  await page.getByRole('radio', { name: 'Unit', exact: true }).check();
+  const sizes = [length, width, thickness].map((mm) => plain(Math.round(mm * 2) / 2));
+  await expect(page.locator('.scene-figure')).toHaveText(sizes);
+
+  await page.getByRole('radio', { name: 'Parts list' }).check();
+  await expect(page.locator('.parts').getByRole('button', { pressed: true })).toHaveText(part.mark);
+  await page.getByRole('radio', { name: 'Unit', exact: true }).check();
+}
+
+test('a part chosen in the list, in the view or on the rod shows its card, and shows everywhere', async ({ page }) => {
+  await openBoard(page);
+  await expect(card(page)).toHaveCount(0);
+  const board = find('pillar board', 'pillar 3', 'A');
+  const moulding = find('panel moulding', 'bay 2, top', 'B');
+
+  await test.step('in the list', async () => {
+    await page.getByRole('radio', { name: 'Parts list' }).check();
+    await page.getByRole('button', { name: moulding.mark, exact: true }).click();
+    await shownEverywhere(page, moulding);
+    expect(moulding.ends.map((end) => end.kind)).toEqual(['mitre', 'mitre']);
+  });
+
+  await test.step('on the rod, by a mark and by what is drawn there', async () => {
+    await chooseRun(page, 'Run A');
+    await page.locator('.rod-lane-front [role=button]', { hasText: 'pillar board, centre' }).nth(2).click();
+    await shownEverywhere(page, board);
+    const stud = find('stud', 'cladding joint, pillar', 'A');
+    const block = page.locator('.rod-lane-timber .rod-block', { hasText: new RegExp(`^${stud.mark}\\s`) });
+    // The mark on its middle lies over it: it is hit beside that.
+    const box = (await block.boundingBox())!;
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    await shownEverywhere(page, stud);
+  });
+
+  await test.step('in the view', async () => {
+    await page.locator('.rod-lane-front [role=button]', { hasText: 'pillar board, centre' }).nth(2).click();
+    await page.keyboard.press('1');
+    const there = await placeOf(page, true);
+    const round = { x: there.x - 15, y: there.y - 15, width: 30, height: 30 };
+    const chalked = await page.screenshot({ clip: round });
+    await page.keyboard.press('Escape');
+    await expect(card(page)).toHaveCount(0);
+    await expect(page.locator('.rod-block-picked')).toHaveCount(0);
+    await expect.poll(async () => difference(page, chalked, await page.screenshot({ clip: round }))).toBeGreaterThan(0.3);
+    await page.mouse.click(there.x, there.y);
+    await shownEverywhere(page, board);
+  });
+
+  await test.step('and beside the unit puts the card away', async () => {
+    const { x } = await middleOf(canvas(page));
+    const { y } = (await canvas(page).boundingBox())!;
+    await page.mouse.click(x, y + 5);
+    await expect(card(page)).toHaveCount(0);
+    await expect.poll(async () => (await figures(page)).map(({ text }) => text)).toContain('Run A: 4763');
+  });
+});
+
+test('a finding leads to its part, on its run', async ({ page }) => {
+  await openBoard(page);
+  await type(runLength(page, 'Run A'), '8000');
+  const job = await saved(page);
+  const finding = findingsOf(job).find(({ rule }) => rule === 'longer-than-stock');
+  const part = partsOf(job).parts.find(({ mark }) => mark === finding?.subject.part);
+  if (!finding || !part) throw new Error('plates of 8 m should be longer than any timber in the book');
+  await chooseRun(page, 'Run B');
+  await page.getByRole('button', { name: finding.message }).click();
+  await shownEverywhere(page, part);
+});

@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import { design } from '../../../src/flow';
+import { findingOf, jobOf, partsOf, rulesOf } from '../job-of';
+
+describe('pillars', () => {
+  test('stand on their blocks and reach the underside of the top', () => {
+    const made = design(jobOf({ height: 1000, elements: { plinth: { height: 150 } } }));
+    for (const pillar of partsOf(made, 'PI')) {
+      expect(pillar.size).toMatchObject({ length: 960 - 150, width: 140, thickness: 18 });
+      expect(pillar.place.origin[2]).toBe(150);
+    }
+  });
+
+  test('at a corner are two boards, mitred by half the turn, with their visible faces as asked', () => {
+    const made = design(jobOf({ runs: [{ deflectionDeg: 60 }, {}], elements: { pillar: { cornerWidth: 90 } } }));
+    const boards = made.parts.filter((p) => p.name === 'corner pillar board');
+    expect(boards.map((p) => [p.run, p.edges[0].edge, p.edges[0].angleDeg])).toEqual([
+      ['A', 'right long edge', 30],
+      ['B', 'left long edge', 30],
+    ]);
+    for (const board of boards) expect(board.size.width).toBeCloseTo(90, 9);
+  });
+
+  test('flutes that don’t fit are left out, and why is said', () => {
+    const made = design(jobOf({ elements: { pillar: { fluteDepth: 9 } } }));
+    expect(findingOf(made, 'flutes-do-not-fit')).toMatchObject({ severity: 'stop', subject: { path: '/unit/elements/pillar/flutes' } });
+    expect(partsOf(made, 'PI').every((p) => p.grooves.length === 0)).toBe(true);
+  });
+
+  test('corner boards narrower than the mitre takes are left out, with the width needed', () => {
+    const made = design(jobOf({ runs: [{ deflectionDeg: 150 }, {}], depth: 200, elements: { pillar: { cornerWidth: 60 } } }));
+    const finding = findingOf(made, 'corner-board-too-narrow');
+    // 18 · tan 75° + 10
+    expect(finding.value).toBeCloseTo(60, 9);
+    expect(finding.limit).toBeCloseTo(18 * Math.tan((75 * Math.PI) / 180) + 10, 9);
+    expect(partsOf(made, 'PI', 'A').some((p) => p.where === 'right end')).toBe(false);
+  });
+
+  test('end pillars wider than the run are left out, with what there is and what is needed', () => {
+    const made = design(jobOf({ runs: [{ length: 250 }] }));
+    expect(findingOf(made, 'pillars-wider-than-run')).toMatchObject({ value: 250, limit: 280 });
+    expect(partsOf(made, 'PI')).toEqual([]);
+  });
+
+  test('blocks as high as the frame leave pillars no height', () => {
+    const made = design(jobOf({ height: 500, elements: { plinth: { height: 500 } } }));
+    expect(findingOf(made, 'pillar-no-height')).toMatchObject({ value: 500, limit: 460 });
+  });
+
+  test('each has a stud behind it', () => {
+    const made = design(jobOf({}));
+    const between = made.rod.runs[0].pillars.filter((p) => p.where === 'between');
+    expect(between.length).toBeGreaterThan(0);
+    for (const { centre } of between) expect(made.framing[0].studs.some((s) => s.from + 6 <= centre && centre <= s.to - 6)).toBe(true);
+    expect(rulesOf(made)).toEqual([]);
+  });
+});

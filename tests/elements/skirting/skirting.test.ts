@@ -1,0 +1,37 @@
+import { describe, expect, test } from 'vitest';
+import { design } from '../../../src/flow';
+import { reachOf } from '../../properties/measure';
+import { findingOf, jobOf, partsOf, runOf } from '../job-of';
+
+describe('skirting', () => {
+  test('fits between the blocks of each bay', () => {
+    const made = design(jobOf({}));
+    const blocks = partsOf(made, 'BK').map((p) => reachOf(runOf(made), p));
+    const lengths = partsOf(made, 'SK').map((p) => reachOf(runOf(made), p));
+    expect(lengths).toHaveLength(blocks.length - 1);
+    for (const [i, { from, to }] of lengths.entries()) expect([from, to]).toEqual([blocks[i].to, blocks[i + 1].from]);
+  });
+
+  test('has a noggin behind its fixings, 30 below its upper edge', () => {
+    const made = design(jobOf({ elements: { skirting: { moulding: 'skirting-torus-145' } } }));
+    const behind = made.framing[0].noggins.filter((n) => n.reasons.includes('skirting'));
+    expect(behind.length).toBeGreaterThan(0);
+    for (const { low, high } of behind) expect(low + 6 <= 115 && 115 <= high - 6).toBe(true);
+  });
+
+  test('thicker than the blocks is said, with both', () => {
+    const made = design(jobOf({ elements: { plinth: { sheet: 'mdf-15' } } }));
+    expect(findingOf(made, 'skirting-proud')).toMatchObject({ severity: 'warn', value: 18, limit: 15 });
+  });
+
+  test('between blocks that overlap has no room, and by how much', () => {
+    const made = design(jobOf({ runs: [{ length: 700 }], elements: { pillar: { rhythm: 'count', bays: 4 }, plinth: { overhang: 50 }, skirting: {} } }));
+    // 700 less five pillars of 140 leaves no bays at all: two end pillars stay, 420 apart.
+    expect(findingOf(made, 'bays-too-narrow').value).toBe(0);
+    const tight = design(jobOf({ runs: [{ length: 780 }], elements: { pillar: { rhythm: 'count', bays: 4 }, plinth: { overhang: 50 } } }));
+    // (780 − 5 · 140)/4 = 20 between pillars, 100 of it wanted by the blocks.
+    expect(findingOf(tight, 'blocks-overlap')).toMatchObject({ severity: 'stop', limit: 0 });
+    expect(findingOf(tight, 'blocks-overlap').value).toBeCloseTo(20 - 100, 9);
+    expect(partsOf(tight, 'SK')).toEqual([]);
+  });
+});
