@@ -1,23 +1,7 @@
-import { type KeyboardEvent, memo } from 'react';
+import { memo } from 'react';
+import type { BoardProps } from './board-props';
 import { Lane } from './Lane';
-import { type Layout, ROW_HEIGHT } from './layout';
-import type { Block } from './strips';
-
-export interface BoardProps {
-  readonly layout: Layout;
-  readonly name: string;
-  /** A length as written on the board, and in full with its unit. */
-  readonly format: (mm: number) => string;
-  readonly exact: (mm: number) => string;
-  /** The mark that the keyboard reaches first. */
-  readonly current: string | null;
-  readonly selected: string | null;
-  readonly picked: Block | undefined;
-  readonly onSteer: (event: KeyboardEvent) => void;
-  readonly onHold: (stroke: string) => void;
-  readonly onPoint: (stroke: string | null) => void;
-  readonly onPick: (mark: string) => void;
-}
+import { ROW_HEIGHT } from './layout';
 
 /** The board itself: lanes, the extent of what is picked out through all of them, and the figures underneath. */
 export const Board = memo(function Board(props: BoardProps) {

@@ -1,4 +1,4 @@
-import type { BoardProps } from './Board';
+import type { BoardProps } from './board-props';
 import type { LaneBox, Layout } from './layout';
 import type { Stroke, Width } from './strips';
 

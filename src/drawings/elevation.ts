@@ -1,11 +1,9 @@
 import type { Design } from '../vocabulary/design';
 import type { Drawing } from '../vocabulary/drawing';
 import type { RodRun } from '../vocabulary/rod';
+import type { Drawable } from './drawable';
 import { framingView } from './framing-view';
 import { frontView } from './front-view';
-
-/** What an elevation is drawn from. */
-export type Drawable = Pick<Design, 'job' | 'rod' | 'framing' | 'parts'>;
 
 /**
  * The elevation of a run, seen square to its front: `front` as finished, `framing` with the skin off. Model mm: x along the run

@@ -1,7 +1,7 @@
 import type { Drawing, Stroke } from '../vocabulary/drawing';
 import type { RodRun } from '../vocabulary/rod';
 import { dimension, running } from './dimension';
-import type { Drawable } from './elevation';
+import type { Drawable } from './drawable';
 import { strokesOf } from './paint';
 import { boundsOf, type Seen, seenFromFront } from './view';
 

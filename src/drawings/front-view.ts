@@ -4,7 +4,7 @@ import type { Part } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
 import { limitsOf, within } from './clip';
 import { chain, dimension, running } from './dimension';
-import type { Drawable } from './elevation';
+import type { Drawable } from './drawable';
 import { strokesOf } from './paint';
 import { boundsOf, type Seen, seenFromFront, withoutHidden } from './view';
 

@@ -5,7 +5,7 @@ import type { Vec2 } from '../vocabulary/geometry';
 import type { EndCut } from '../vocabulary/part';
 import type { Board, BoardEdge } from '../vocabulary/shape';
 import { endCutOf } from './end-cut';
-import type { Measure } from './measure';
+import type { Measure } from './measured';
 
 /** Two corners this near in height lie on one long edge, mm. */
 const LEVEL = 1e-6;

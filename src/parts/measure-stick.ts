@@ -1,7 +1,7 @@
 import { boundsOf, flatten } from '../base/outline';
 import type { EndPlane, Stick } from '../vocabulary/shape';
 import { endCutOf } from './end-cut';
-import type { Measure } from './measure';
+import type { Measure } from './measured';
 
 /** Sizes and ends of a stick: measured at every corner of its section, so long and short points are where the saw finds them. */
 export function measureStick(stick: Stick): Measure {

@@ -1,4 +1,4 @@
-import type { Drawable } from '../../src/drawings/elevation';
+import type { Drawable } from '../../src/drawings/drawable';
 import type { Stud } from '../../src/vocabulary/backing';
 import type { Vec3 } from '../../src/vocabulary/geometry';
 import type { Job } from '../../src/vocabulary/job';

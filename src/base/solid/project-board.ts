@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../vocabulary/geometry';
 import type { Board } from '../../vocabulary/shape';
 import { hull } from '../polygon';
-import { type LocalView, SQUARE_ON } from './project';
+import { type LocalView, SQUARE_ON } from './project-local';
 import { type Ring, ringsOf } from './rings';
 
 /**

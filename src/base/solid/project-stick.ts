@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../vocabulary/geometry';
 import type { Stick } from '../../vocabulary/shape';
 import { facetsOf, flatten } from '../outline';
-import { type LocalView, SQUARE_ON } from './project';
+import { type LocalView, SQUARE_ON } from './project-local';
 import { planeAt } from './stick';
 
 /** Seen along its axis, a stick shows its section; otherwise null: its silhouette is the hull. */

@@ -5,6 +5,7 @@ import { hull } from '../polygon';
 import { cross, dot } from '../vec';
 import { extentOf } from './extent';
 import { boardLines, boardOutline } from './project-board';
+import type { LocalView } from './project-local';
 import { stickLines, stickOutline } from './project-stick';
 import { solidOf } from './solid';
 
@@ -26,18 +27,6 @@ export interface Projection {
   readonly nearest: number;
 }
 
-/** A view in a part's own axes. */
-export interface LocalView {
-  /** Components along, across, out of the directions to the right, up and towards the viewer. */
-  readonly right: Vec3;
-  readonly up: Vec3;
-  readonly toward: Vec3;
-  /** A point of the part's own axes on the paper. */
-  onPaper(along: number, across: number, out: number): Vec2;
-}
-
-/** Cosine beyond which a direction counts as straight towards the viewer: a thousandth of a millimetre in a metre. */
-export const SQUARE_ON = 1 - 5e-13;
 /** Lines nearer than this to the silhouette lie on it, mm. */
 const ON_OUTLINE = 1e-4;
 

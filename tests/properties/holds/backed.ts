@@ -83,11 +83,14 @@ export function bareEdges({ parts, rod }: Design): { readonly bare: readonly Bar
     const timberAt = (x: number, d: number, z: number): boolean => 
       timbers.some((t) => t.x[0] <= x && x <= t.x[1] && t.z[0] <= z && z <= t.z[1] && t.holds(onFace(run, x, d, z)));
     const look = (place: Place): void => {
-      looked++;
       const { x, z } = place;
+      const corner = cornerAt(run, x, depth);
+      // A neighbour with no length left is not built, and says so: its frame can't be what stands behind the corner.
+      if (corner && rod.runs.some((r) => r.id === corner.neighbour && !r.sound)) return;
+      looked++;
       if (timberAt(x, -BEHIND, z)) return;
       const near = timberAt(x, -PACKING, z) || timberAt(x - PACKING, -BEHIND, z) || timberAt(x + PACKING, -BEHIND, z);
-      bare.push({ run: run.id, ...place, packed: near && atCorner(run, x, depth) });
+      bare.push({ run: run.id, ...place, packed: near && corner !== undefined });
     };
     for (const part of parts.filter((p) => p.kind === 'cladding' && p.run === run.id)) edges(run, part, look);
   }
@@ -96,10 +99,12 @@ export function bareEdges({ parts, rod }: Design): { readonly bare: readonly Bar
 
 type Place = Omit<Bare, 'run' | 'packed'>;
 
-/** Square-cut frames meet within their own depth of the corner, or, where it is sharp, within the depth's share along it. */
-function atCorner(run: RodRun, x: number, depth: number): boolean {
-  const near = (end: RunEnd, from: number): boolean => end.kind === 'corner' && from <= Math.max(depth, Math.abs(end.frameAt - (from === x ? 0 : run.length)) + PACKING);
-  return near(run.left, x) || near(run.right, run.length - x);
+/** Square-cut frames meet within their own depth of the corner, or, where it is sharp, as far as the frame stops short of it. */
+function cornerAt(run: RodRun, x: number, depth: number): RunEnd | undefined {
+  const near = (end: RunEnd, from: number, short: number): boolean =>
+    end.kind === 'corner' && from <= Math.max(depth, short + PACKING);
+  if (near(run.left, x, run.left.frameAt)) return run.left;
+  return near(run.right, run.length - x, run.length - run.right.frameAt) ? run.right : undefined;
 }
 
 function edges(run: RodRun, part: Part, look: (place: Place) => void): void {

@@ -1,0 +1,23 @@
+import { newJob } from '../../src/flow';
+import type { Job, Run } from '../../src/vocabulary/job';
+
+/** Each run of the long unit, mm on the frame line: twelve of them are 30 m. */
+const RUN = 2500;
+
+/**
+ * A unit of `count` runs that winds along a room without meeting itself: canted corners now to one side, now to the other. Twelve
+ * runs are 30 m and about 1500 parts.
+ */
+export function unitOf(count: number): Job {
+  const job = newJob(`${count} runs`);
+  const turns = [45, -45, -45, 45];
+  const runs = Array.from(
+    { length: count },
+    (_, i): Run => ({ length: RUN, over: 'frame', deflectionDeg: turns[i % 4], through: i % 2 ? 'next' : 'this' }),
+  );
+  const elements = { ...job.unit.elements, pillar: { ...job.unit.elements.pillar, pitch: 450 } };
+  return {
+    ...job,
+    unit: { ...job.unit, plan: { runs, leftEnd: { kind: 'wall' }, rightEnd: { kind: 'return', length: 500 } }, elements },
+  };
+}

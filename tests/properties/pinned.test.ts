@@ -1,0 +1,14 @@
+import { describe, expect, it } from 'vitest';
+import { design, readJob, writeJob } from '../../src/flow';
+import { HOLDS } from './holds/index';
+import { PINNED } from './pinned';
+import { overlaps, referee } from './referee';
+
+describe('jobs that once failed', () => {
+  it.each(Object.entries(PINNED))('%s', async (_, job) => {
+    expect(readJob(writeJob(job)).ok).toBe(true);
+    const made = design(job);
+    for (const [name, property] of Object.entries(HOLDS)) expect(property(made).wrong, name).toEqual([]);
+    expect(overlaps(await referee(), made.parts, 1)).toEqual([]);
+  });
+});

@@ -1,0 +1,38 @@
+import type { Job } from '../../src/vocabulary/job';
+import { jobOf } from '../elements/job-of';
+
+/** Jobs with which a property once failed, cut down to what made it fail, and what was wrong then. */
+export const PINNED: Readonly<Record<string, Job>> = {
+  'a sharp outside corner left the butting frame’s wedge open': jobOf({
+    runs: [{ length: 2000, deflectionDeg: 120.9 }, { length: 2000 }],
+    depth: 300,
+  }),
+  'an inside corner a little less than square left the skin bare for 11 mm': jobOf({
+    runs: [{ length: 2000, deflectionDeg: -80 }, { length: 2000 }],
+  }),
+  'of two pillars as good for a joint, the mirrored unit took the other': jobOf({
+    runs: [{ length: 3230 }],
+    leftEnd: { kind: 'return', length: 463 },
+    rightEnd: { kind: 'return', length: 448 },
+    elements: { pillar: { rhythm: 'count', bays: 5 }, frame: { datum: 'right' } },
+  }),
+  'the mirrored frame crowded its studs from the wrong end': jobOf({
+    runs: [{ length: 1557, rhythm: { by: 'pitch', pitch: 456.5 } }],
+    leftEnd: { kind: 'return', length: 345.3 },
+    rightEnd: { kind: 'return', length: 480.9 },
+    elements: { frame: { timber: 'sawn-38x89', lay: 'flat', centres: 300 } },
+  }),
+  'two sharp turns left a frame shorter than its two end studs': jobOf({
+    runs: [
+      { length: 700.8, over: 'top', deflectionDeg: 149.2 },
+      { length: 1500, over: 'top' },
+    ],
+    depth: 357.6,
+    elements: { top: { overhang: 147.4 }, cladding: { sheet: 'mdf-9' } },
+  }),
+  'narrow boards at a sharp corner let the skirting of both runs through each other': jobOf({
+    runs: [{ length: 4290, deflectionDeg: 149.5 }, { length: 3084 }],
+    height: 1199,
+    elements: { cladding: { sheet: 'mdf-18' }, pillar: { cornerWidth: 60, width: 81 }, skirting: { moulding: 'skirting-torus-145' } },
+  }),
+};
