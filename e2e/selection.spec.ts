@@ -2,7 +2,7 @@ import { expect, type Page, test } from '@playwright/test';
 import type { EndCut, Part } from '../src/vocabulary/part';
 import { canvas, card, chooseRun, DEMO, openBoard, plain, runLength, saved, type } from './support/board';
 import { findingsOf, partsOf } from './support/command';
-import { difference, figures, middleOf, placeOf } from './support/picture';
+import { atRest, difference, figures, middleOf, placeOf, written } from './support/picture';
 
 const { parts } = partsOf(DEMO);
 
@@ -13,7 +13,10 @@ function find(name: string, where: string, run: string): Part {
 }
 
 const row = (page: Page, name: string) =>
-  card(page).locator('dl > div').filter({ has: page.getByText(name, { exact: true }) }).locator('dd');
+  card(page)
+    .locator('dl > div')
+    .filter({ has: page.getByText(name, { exact: true }) })
+    .locator('dd');
 
 /** What the card must say of an end, from the command line's own figures. */
 function endSays({ kind, angleDeg, sawDeg, tiltDeg, longSide }: EndCut): RegExp {
@@ -53,6 +56,7 @@ test('a part chosen in the list, in the view or on the rod shows its card, and s
   await openBoard(page);
   await expect(card(page)).toHaveCount(0);
   const board = find('pillar board', 'pillar 3', 'A');
+  const skin = find('cladding', '2077 to 4763', 'A');
   const moulding = find('panel moulding', 'bay 2, top', 'B');
 
   await test.step('in the list', async () => {
@@ -60,6 +64,10 @@ test('a part chosen in the list, in the view or on the rod shows its card, and s
     await page.getByRole('button', { name: moulding.mark, exact: true }).click();
     await shownEverywhere(page, moulding);
     expect(moulding.ends.map((end) => end.kind)).toEqual(['mitre', 'mitre']);
+    await page.getByRole('radio', { name: 'Parts list' }).check();
+    await page.getByRole('cell', { name: skin.where, exact: true }).click();
+    await shownEverywhere(page, skin);
+    expect(skin.ends.map((end) => end.kind)).toEqual(['square', 'bevel']);
   });
 
   await test.step('on the rod, by a mark and by what is drawn there', async () => {
@@ -75,15 +83,25 @@ test('a part chosen in the list, in the view or on the rod shows its card, and s
   });
 
   await test.step('in the view', async () => {
-    await page.locator('.rod-lane-front [role=button]', { hasText: 'pillar board, centre' }).nth(2).click();
-    await page.keyboard.press('1');
-    const there = await placeOf(page, true);
-    const round = { x: there.x - 15, y: there.y - 15, width: 30, height: 30 };
-    const chalked = await page.screenshot({ clip: round });
     await page.keyboard.press('Escape');
     await expect(card(page)).toHaveCount(0);
     await expect(page.locator('.rod-block-picked')).toHaveCount(0);
-    await expect.poll(async () => difference(page, chalked, await page.screenshot({ clip: round }))).toBeGreaterThan(0.3);
+    await page.keyboard.press('1');
+    await expect.poll(async () => written(await figures(page))).toEqual(['Run A', 'height']);
+    await atRest(page);
+    // Where the board is, by the sizes that its choice brings beside it; then its colour, chosen and not.
+    const pin = page.locator('.rod-lane-front [role=button]', { hasText: 'pillar board, centre' }).nth(2);
+    await pin.click();
+    const there = await placeOf(page, true);
+    const look = () => page.screenshot({ clip: { x: there.x - 6, y: there.y - 6, width: 12, height: 12 } });
+    const unlike = async (other: Buffer) => difference(page, other, await look());
+    await page.keyboard.press('Escape');
+    await expect.poll(async () => written(await figures(page))).toEqual(['Run A', 'height']);
+    const plainly = await look();
+    await pin.click();
+    await expect.poll(() => unlike(plainly)).toBeGreaterThan(0.5);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => unlike(plainly)).toBeLessThan(0.01);
     await page.mouse.click(there.x, there.y);
     await shownEverywhere(page, board);
   });

@@ -2,7 +2,8 @@ import { expect, type Locator, test } from '@playwright/test';
 import { fact, group, openBoard, runLength, savedJob, type } from './support/board';
 
 /** The field's own message: beside it on the page, and named as its description. */
-const problem = (field: Locator): Locator => field.locator('xpath=ancestor::div[contains(@class,"field")]').getByRole('alert');
+const problem = (field: Locator): Locator =>
+  field.locator('xpath=ancestor::div[contains(@class,"field")]').getByRole('alert');
 
 async function refused(field: Locator, text: string, message: string | RegExp): Promise<void> {
   await type(field, text);
@@ -85,7 +86,11 @@ test('what can’t be read, or is out of range, is said beside the field, and th
   await expect(fact(page, 'Length')).toHaveText(was ?? '');
   await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
 
-  for (const [field, value] of [[length, '4800'], [flutes, '5'], [turn, '90']] as const) {
+  for (const [field, value] of [
+    [length, '4800'],
+    [flutes, '5'],
+    [turn, '90'],
+  ] as const) {
     await field.press('Escape');
     await expect(field).toHaveValue(value);
     await expect(field).toHaveAttribute('aria-invalid', 'false');

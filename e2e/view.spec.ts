@@ -1,25 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { canvas, card, DEMO, drawn, openBoard } from './support/board';
 import { partsOf } from './support/command';
-import { contents, difference, type Figure, figures, middleOf } from './support/picture';
-
-/** The view as it stands once it has come to rest: two looks at it that say the same. */
-async function atRest(page: Page): Promise<Figure[]> {
-  let last = '';
-  await expect
-    .poll(async () => {
-      const now = JSON.stringify(await figures(page));
-      const same = now === last;
-      last = now;
-      return same;
-    })
-    .toBe(true);
-  return JSON.parse(last) as Figure[];
-}
-
-/** What the sizes are of: runs are named, the height is a bare figure. */
-const written = (all: readonly Figure[]): string[] =>
-  all.map(({ text }) => (text.includes(':') ? text.split(':')[0]! : 'height')).sort();
+import { atRest, contents, difference, type Figure, figures, middleOf, written } from './support/picture';
 
 /** Most draw calls for the demo. */
 const MOST_CALLS = 60;
@@ -68,6 +50,7 @@ test('keys and buttons lead to the same looks, and each shows what can be read f
     ['2', 'Plan', ['Right return', 'Run A', 'Run B']],
     ['3', 'Left end', ['height']],
     ['4', 'Right end', ['Run B', 'height']],
+    ['0', 'In the room', ['Run A', 'Run B', 'height']],
   ] as const) {
     await page.keyboard.press(key);
     await expect.poll(async () => written(await figures(page))).toEqual(readable);

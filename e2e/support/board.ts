@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type Download, expect, type Locator, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 import type { Job } from '../../src/vocabulary/job';
 
 /** The job that the app opens on at the very first start, from the repository's root. */
@@ -69,7 +69,7 @@ export const card = (page: Page): Locator => page.locator('section.card');
 
 /** What the browser downloads while something is done. */
 export async function downloaded(page: Page, act: () => Promise<void>): Promise<{ path: string; name: string }> {
-  const [download]: [Download, void] = await Promise.all([page.waitForEvent('download'), act()]);
+  const [download] = await Promise.all([page.waitForEvent('download'), act()]);
   return { path: await download.path(), name: download.suggestedFilename() };
 }
 

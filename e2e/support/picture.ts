@@ -55,6 +55,24 @@ export const figures = (page: Page): Promise<Figure[]> =>
       }),
   );
 
+/** The view as it stands once it has come to rest: two looks at it that say the same. */
+export async function atRest(page: Page): Promise<Figure[]> {
+  let last = '';
+  await expect
+    .poll(async () => {
+      const now = JSON.stringify(await figures(page));
+      const same = now === last;
+      last = now;
+      return same;
+    })
+    .toBe(true);
+  return JSON.parse(last) as Figure[];
+}
+
+/** What the sizes are of: runs are named, the height is a bare figure. */
+export const written = (all: readonly Figure[]): string[] =>
+  all.map(({ text }) => (text.includes(':') ? text.split(':')[0]! : 'height')).sort();
+
 /** Where a part lies in the view while its card is shown and it is looked at square on: by its sizes, which stand beside it. */
 export async function placeOf(page: Page, upright: boolean): Promise<{ x: number; y: number }> {
   await expect.poll(async () => (await figures(page)).length).toBeGreaterThan(1);

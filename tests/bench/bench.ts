@@ -69,7 +69,12 @@ const growth = [3, 6, 12, 24].map((count) => [count, designTime(unitOf(count), 2
 const rows: readonly Row[] = [
   { what: `design of the demo (${partsIn(small)} parts)`, found: designTime(small, 60), bound: 8, unit: 'ms' },
   { what: `design of 12 runs, 30 m (${partsIn(long)} parts)`, found: designTime(long, 30), bound: 40, unit: 'ms' },
-  { what: `growth over ${growth.map(([n]) => n).join(', ')} runs, exponent`, found: exponentOf(growth), bound: 1.15, unit: '' },
+  {
+    what: `growth over ${growth.map(([n]) => n).join(', ')} runs, exponent`,
+    found: exponentOf(growth),
+    bound: 1.15,
+    unit: '',
+  },
   { what: 'meshes of all parts of the demo', found: meshing, bound: 15, unit: 'ms' },
 ];
 

@@ -15,9 +15,14 @@ export function unitOf(count: number): Job {
     { length: count },
     (_, i): Run => ({ length: RUN, over: 'frame', deflectionDeg: turns[i % 4], through: i % 2 ? 'next' : 'this' }),
   );
-  const elements = { ...job.unit.elements, pillar: { ...job.unit.elements.pillar, pitch: 450 } };
+  const { pillar, panel } = job.unit.elements;
+  const elements = { ...job.unit.elements, pillar: { ...pillar, pitch: 560 }, panel: { ...panel, rows: 2 } };
   return {
     ...job,
-    unit: { ...job.unit, plan: { runs, leftEnd: { kind: 'wall' }, rightEnd: { kind: 'return', length: 500 } }, elements },
+    unit: {
+      ...job.unit,
+      plan: { runs, leftEnd: { kind: 'wall' }, rightEnd: { kind: 'return', length: 500 } },
+      elements,
+    },
   };
 }

@@ -6,14 +6,27 @@ describe('stock lengths', () => {
   test('a plate longer than the longest timber is said, with both lengths', () => {
     const made = design(jobOf({ runs: [{ length: 4801 }] }));
     const [plate] = partsOf(made, 'PL');
-    expect(findingOf(made, 'longer-than-stock')).toMatchObject({ severity: 'warn', subject: { part: plate.mark, run: 'A' }, value: 4801, limit: 4800 });
+    expect(findingOf(made, 'longer-than-stock')).toMatchObject({
+      severity: 'warn',
+      subject: { part: plate.mark, run: 'A' },
+      value: 4801,
+      limit: 4800,
+    });
   });
-  test('one as long as it is not', () => expect(rulesOf(design(jobOf({ runs: [{ length: 4800 }] })))).not.toContain('longer-than-stock'));
+  test('one as long as it is not', () =>
+    expect(rulesOf(design(jobOf({ runs: [{ length: 4800 }] })))).not.toContain('longer-than-stock'));
 });
 
 describe('walls', () => {
   const at = (directionDeg: number, leanDeg = 0) =>
-    design(jobOf({ height: 1000, depth: 600, leftEnd: { kind: 'wall', wall: 'west' }, survey: { walls: [{ name: 'west', directionDeg, leanDeg }] } }));
+    design(
+      jobOf({
+        height: 1000,
+        depth: 600,
+        leftEnd: { kind: 'wall', wall: 'west' },
+        survey: { walls: [{ name: 'west', directionDeg, leanDeg }] },
+      }),
+    );
 
   test('square and plumb ones say nothing', () => {
     expect(rulesOf(at(90))).toEqual([]);
@@ -24,7 +37,11 @@ describe('walls', () => {
     expect(findingOf(at(-89), 'wall-out-of-square').value).toBeCloseTo(600 * Math.tan(Math.PI / 180), 9);
   });
   test('out of plumb: the gap over the height', () => {
-    expect(findingOf(at(90, -1), 'wall-out-of-plumb')).toMatchObject({ severity: 'note', limit: 2, subject: { run: 'A', path: '/survey/walls/0' } });
+    expect(findingOf(at(90, -1), 'wall-out-of-plumb')).toMatchObject({
+      severity: 'note',
+      limit: 2,
+      subject: { run: 'A', path: '/survey/walls/0' },
+    });
     expect(findingOf(at(90, -1), 'wall-out-of-plumb').value).toBeCloseTo(1000 * Math.tan(Math.PI / 180), 9);
   });
   test('a gap under 2 mm is filler', () => {
@@ -43,11 +60,15 @@ describe('walls', () => {
     expect(findingOf(made, 'wall-out-of-square').subject.run).toBe('B');
     expect(findingOf(made, 'wall-out-of-square').value).toBeCloseTo(600 * Math.tan(Math.PI / 180), 9);
   });
-  test('an end that stands at no surveyed wall says nothing', () => expect(rulesOf(design(jobOf({ survey: { walls: [{ name: 'west', directionDeg: 70, leanDeg: 9 }] } })))).toEqual([]));
+  test('an end that stands at no surveyed wall says nothing', () =>
+    expect(rulesOf(design(jobOf({ survey: { walls: [{ name: 'west', directionDeg: 70, leanDeg: 9 }] } })))).toEqual(
+      [],
+    ));
 });
 
 describe('floor', () => {
-  const levels = (...heights: number[]) => design(jobOf({ survey: { levels: heights.map((height, i) => ({ run: 1, along: i * 800, height })) } }));
+  const levels = (...heights: number[]) =>
+    design(jobOf({ survey: { levels: heights.map((height, i) => ({ run: 1, along: i * 800, height })) } }));
 
   test('falls by so much from its highest point', () => {
     const finding = findingOf(levels(0, 7, -2), 'floor-out-of-level');
@@ -62,7 +83,18 @@ describe('floor', () => {
 
 describe('findings', () => {
   test('come worst first', () => {
-    const made = design(jobOf({ runs: [{ length: 4900 }], elements: { pillar: { fluteDepth: 9 } }, survey: { levels: [{ run: 1, along: 0, height: 0 }, { run: 1, along: 900, height: 9 }] } }));
+    const made = design(
+      jobOf({
+        runs: [{ length: 4900 }],
+        elements: { pillar: { fluteDepth: 9 } },
+        survey: {
+          levels: [
+            { run: 1, along: 0, height: 0 },
+            { run: 1, along: 900, height: 9 },
+          ],
+        },
+      }),
+    );
     const rank = { stop: 0, warn: 1, note: 2 };
     const ranks = made.findings.map((f) => rank[f.severity]);
     expect(new Set(ranks)).toEqual(new Set([0, 1, 2]));

@@ -21,12 +21,24 @@ export interface Said {
 
 export function jobOf(said: Said): Job {
   const start = newJob('test');
-  const runs = (said.runs ?? [{}]).map((run) => ({ length: 2400, over: 'frame', deflectionDeg: 0, through: 'this' as const, ...run }));
-  const decided = Object.entries(start.unit.elements).map(([kind, old]) => [kind, { ...old, ...said.elements?.[kind] }]);
+  const runs = (said.runs ?? [{}]).map((run) => ({
+    length: 2400,
+    over: 'frame',
+    deflectionDeg: 0,
+    through: 'this' as const,
+    ...run,
+  }));
+  const decided = Object.entries(start.unit.elements).map(([kind, old]) => [
+    kind,
+    { ...old, ...said.elements?.[kind] },
+  ]);
   return {
     ...start,
     survey: { ...start.survey, ...said.survey },
-    stock: { ...start.stock, items: start.stock.items.map((item) => ({ ...item, ...said.stock?.[item.id] }) as StockItem) },
+    stock: {
+      ...start.stock,
+      items: start.stock.items.map((item) => ({ ...item, ...said.stock?.[item.id] }) as StockItem),
+    },
     unit: {
       ...start.unit,
       plan: { runs, leftEnd: said.leftEnd ?? { kind: 'wall' }, rightEnd: said.rightEnd ?? { kind: 'wall' } },
@@ -38,7 +50,8 @@ export function jobOf(said: Said): Job {
 }
 
 /** Parts of a run by their code, in the order in which they were made. */
-export const partsOf = (made: Design, code: string, run = 'A'): readonly Part[] => made.parts.filter((p) => p.code === code && p.run === run);
+export const partsOf = (made: Design, code: string, run = 'A'): readonly Part[] =>
+  made.parts.filter((p) => p.code === code && p.run === run);
 
 /** The only part of that code in a run. Throws when there are none, or more. */
 export function partOf(made: Design, code: string, run = 'A'): Part {

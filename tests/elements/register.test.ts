@@ -8,7 +8,12 @@ import { jobOf } from './job-of';
 
 const root = join(import.meta.dirname, '..', '..');
 /** Two corners and both kinds of end, so that a room with something only there has it. */
-const made = design(jobOf({ runs: [{ length: 3000, deflectionDeg: 90 }, { length: 2200, deflectionDeg: -45 }, { length: 2400 }], rightEnd: { kind: 'free' } }));
+const made = design(
+  jobOf({
+    runs: [{ length: 3000, deflectionDeg: 90 }, { length: 2200, deflectionDeg: -45 }, { length: 2400 }],
+    rightEnd: { kind: 'free' },
+  }),
+);
 
 /** What is amiss with a field: its words, its range, its default. */
 function faultsOf(field: Field): readonly string[] {
@@ -21,16 +26,22 @@ function faultsOf(field: Field): readonly string[] {
     case 'count':
       if (!(field.min < field.max)) wrong.push(`from ${field.min} to ${field.max}`);
       if (!(field.default >= field.min && field.default <= field.max)) wrong.push(`default ${field.default}`);
-      if (field.kind === 'count' && field.odd && field.default % 2 === 0 && field.default !== 0) wrong.push(`default ${field.default} is even`);
+      if (field.kind === 'count' && field.odd && field.default % 2 === 0 && field.default !== 0)
+        wrong.push(`default ${field.default} is even`);
       break;
     case 'choice':
-      if (field.options.length < 2 || new Set(field.options.map((o) => o.value)).size < field.options.length) wrong.push('options');
+      if (field.options.length < 2 || new Set(field.options.map((o) => o.value)).size < field.options.length)
+        wrong.push('options');
       if (!field.options.some((o) => o.value === field.default)) wrong.push(`default ${field.default}`);
       break;
     case 'stock': {
       const job = newJob('register');
-      const ids = [...job.stock.items.filter((i) => i.kind === field.of), ...(field.of === 'cutter' ? job.tools.cutters : [])].map((i) => i.id);
-      if (!ids.includes(field.default) && !(field.optional && field.default === '')) wrong.push(`default ${field.default}`);
+      const ids = [
+        ...job.stock.items.filter((i) => i.kind === field.of),
+        ...(field.of === 'cutter' ? job.tools.cutters : []),
+      ].map((i) => i.id);
+      if (!ids.includes(field.default) && !(field.optional && field.default === ''))
+        wrong.push(`default ${field.default}`);
       break;
     }
     case 'switch':
@@ -42,7 +53,9 @@ function faultsOf(field: Field): readonly string[] {
 
 describe('the register', () => {
   it('names every room that has a folder, each kind once', () => {
-    const folders = readdirSync(join(root, 'src', 'elements'), { withFileTypes: true }).flatMap((f) => (f.isDirectory() ? [f.name] : []));
+    const folders = readdirSync(join(root, 'src', 'elements'), { withFileTypes: true }).flatMap((f) =>
+      f.isDirectory() ? [f.name] : [],
+    );
     expect(rooms.map((r) => r.kind).sort()).toEqual(folders.sort());
     expect(new Set(rooms.map((r) => r.label)).size).toBe(rooms.length);
   });
@@ -65,12 +78,22 @@ describe('the register', () => {
     for (const part of parts) expect(solidOf(part.shape).triangles.length).toBeGreaterThanOrEqual(12);
 
     const drawn = new Set(
-      made.rod.runs.flatMap((run) => (['front', 'framing'] as const).flatMap((view) => elevation(made, run.id, view).strokes.flatMap((s) => ('part' in s && s.part ? [s.part] : [])))),
+      made.rod.runs.flatMap((run) =>
+        (['front', 'framing'] as const).flatMap((view) =>
+          elevation(made, run.id, view).strokes.flatMap((s) => ('part' in s && s.part ? [s.part] : [])),
+        ),
+      ),
     );
-    expect(parts.some((p) => drawn.has(p.mark)), 'it is drawn in an elevation').toBe(true);
+    expect(
+      parts.some((p) => drawn.has(p.mark)),
+      'it is drawn in an elevation',
+    ).toBe(true);
 
     const tests = join(root, 'tests', 'elements', kind);
-    expect(existsSync(tests) && readdirSync(tests).some((f) => f.endsWith('.test.ts')), `tests/elements/${kind}/ holds a test`).toBe(true);
+    expect(
+      existsSync(tests) && readdirSync(tests).some((f) => f.endsWith('.test.ts')),
+      `tests/elements/${kind}/ holds a test`,
+    ).toBe(true);
   });
 
   it('gives every part a mark of its own', () => {

@@ -38,8 +38,10 @@ export function expectedRuns({ unit: { plan } }: Job): readonly ExpectedRun[] {
     left: i === 0 ? outer(leftEnd) : corner(runs[i - 1].deflectionDeg, false),
     right: i === runs.length - 1 ? outer(rightEnd) : corner(runs[i].deflectionDeg, false),
   }));
-  if (leftEnd.kind === 'return') list.unshift({ id: 'RL', jobIndex: null, left: plain('free'), right: corner(90, false) });
-  if (rightEnd.kind === 'return') list.push({ id: 'RR', jobIndex: null, left: corner(90, false), right: plain('free') });
+  if (leftEnd.kind === 'return')
+    list.unshift({ id: 'RL', jobIndex: null, left: plain('free'), right: corner(90, false) });
+  if (rightEnd.kind === 'return')
+    list.push({ id: 'RR', jobIndex: null, left: corner(90, false), right: plain('free') });
   return list;
 }
 

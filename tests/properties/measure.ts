@@ -21,7 +21,9 @@ export function cornersOf(part: Part): readonly Vec3[] {
   let corners = known.get(part);
   if (!corners) {
     const { points } = solidOf(part.shape);
-    corners = Array.from({ length: points.length / 3 }, (_, i) => toUnit(part.place, points[3 * i], points[3 * i + 1], points[3 * i + 2]));
+    corners = Array.from({ length: points.length / 3 }, (_, i) =>
+      toUnit(part.place, points[3 * i], points[3 * i + 1], points[3 * i + 2]),
+    );
     known.set(part, corners);
   }
   return corners;

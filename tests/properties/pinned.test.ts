@@ -5,7 +5,7 @@ import { PINNED } from './pinned';
 import { overlaps, referee } from './referee';
 
 describe('jobs that once failed', () => {
-  it.each(Object.entries(PINNED))('%s', async (_, job) => {
+  it.each(Object.entries(PINNED))('%s', { timeout: 60_000 }, async (_, job) => {
     expect(readJob(writeJob(job)).ok).toBe(true);
     const made = design(job);
     for (const [name, property] of Object.entries(HOLDS)) expect(property(made).wrong, name).toEqual([]);

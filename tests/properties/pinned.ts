@@ -33,6 +33,10 @@ export const PINNED: Readonly<Record<string, Job>> = {
   'narrow boards at a sharp corner let the skirting of both runs through each other': jobOf({
     runs: [{ length: 4290, deflectionDeg: 149.5 }, { length: 3084 }],
     height: 1199,
-    elements: { cladding: { sheet: 'mdf-18' }, pillar: { cornerWidth: 60, width: 81 }, skirting: { moulding: 'skirting-torus-145' } },
+    elements: {
+      cladding: { sheet: 'mdf-18' },
+      pillar: { cornerWidth: 60, width: 81 },
+      skirting: { moulding: 'skirting-torus-145' },
+    },
   }),
 };

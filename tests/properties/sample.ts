@@ -35,8 +35,7 @@ export function holdTo(property: Property, sample: readonly Design[]): Found {
   sample.forEach((made, i) => {
     const found = property(made);
     looked += found.looked;
-    if (found.wrong.length > 0)
-      wrong.push(`job ${i}: ${found.wrong.slice(0, 3).join('; ')} <- ${inWords(made.job)}`);
+    if (found.wrong.length > 0) wrong.push(`job ${i}: ${found.wrong.slice(0, 3).join('; ')} <- ${inWords(made.job)}`);
   });
   return { wrong, looked };
 }

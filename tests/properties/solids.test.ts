@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { design, readJob } from '../../src/flow';
-import type { Design } from '../../src/vocabulary/design';
 import type { StockItem } from '../../src/vocabulary/book';
+import type { Design } from '../../src/vocabulary/design';
 import { SEED } from '../base/seed';
 import { overlaps, referee, solidOf } from './referee';
 import { inWords, sampleOf } from './sample';
@@ -50,7 +50,9 @@ describe(`against a solid kernel that shares no code with the engine (seed ${SEE
     expect(wrong).toEqual([]);
   });
 
-  it('a part weighs its solid’s volume at its stuff’s density, and the unit all its parts', () => {
+  it('a part weighs its solid’s volume at its stuff’s density, and the unit all its parts', {
+    timeout: 120_000,
+  }, () => {
     const wrong: string[] = [];
     for (const [name, { job, parts, totals }] of made) {
       const density = new Map(job.stock.items.map((item: StockItem) => [item.id, item.densityKgM3]));
@@ -60,9 +62,11 @@ describe(`against a solid kernel that shares no code with the engine (seed ${SEE
         const kg = solid.volume() * 1e-9 * (density.get(part.material) ?? Number.NaN);
         solid.delete();
         all += kg;
-        if (!(Math.abs(kg - part.weightKg) <= 1e-6 * kg)) wrong.push(`${part.mark} weighs ${part.weightKg}, its solid ${kg} kg, in ${name}`);
+        if (!(Math.abs(kg - part.weightKg) <= 1e-6 * kg))
+          wrong.push(`${part.mark} weighs ${part.weightKg}, its solid ${kg} kg, in ${name}`);
       }
-      if (!(Math.abs(all - totals.weightKg) <= 1e-6 * all)) wrong.push(`${totals.weightKg}, its solids ${all} kg: ${name}`);
+      if (!(Math.abs(all - totals.weightKg) <= 1e-6 * all))
+        wrong.push(`${totals.weightKg}, its solids ${all} kg: ${name}`);
     }
     expect(wrong.slice(0, 3)).toEqual([]);
   });

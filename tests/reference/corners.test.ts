@@ -20,7 +20,9 @@ const elements = { cladding: { sheet: 'mdf-12' }, plinth: { sheet: 'mdf-18' }, p
 const over = (length: number, deflectionDeg: number) => ({ length, over: 'cladding', deflectionDeg });
 
 describe('an L-shaped counter, faces 2400, 1800 and a return of 600, outside corners of 90°', () => {
-  const made = design(jobOf({ runs: [over(2400, 90), over(1800, 90), over(600, 0)], rightEnd: { kind: 'free' }, elements }));
+  const made = design(
+    jobOf({ runs: [over(2400, 90), over(1800, 90), over(600, 0)], rightEnd: { kind: 'free' }, elements }),
+  );
 
   test.each([
     ['A', 2400, 2418],
@@ -38,7 +40,9 @@ describe('an L-shaped counter, faces 2400, 1800 and a return of 600, outside cor
   });
 
   test('the corner blocks are cut at 45°', () => {
-    const mitres = made.parts.filter((p) => p.name === 'corner plinth block').flatMap((p) => p.ends.filter((e) => e.kind !== 'square'));
+    const mitres = made.parts
+      .filter((p) => p.name === 'corner plinth block')
+      .flatMap((p) => p.ends.filter((e) => e.kind !== 'square'));
     expect(mitres).toHaveLength(4);
     for (const { sawDeg } of mitres) expect(sawDeg).toBeCloseTo(45, 9);
   });
@@ -70,7 +74,12 @@ describe('any outside corner, stuff 18 thick', () => {
     [157.5, 3.58],
     [165, 2.37],
   ])('of %d°: %d longer', (theta, offset) => {
-    const made = design(jobOf({ runs: [over(2400, 180 - theta), over(2400, 0)], elements: { ...elements, pillar: { cornerWidth: 200 } } }));
+    const made = design(
+      jobOf({
+        runs: [over(2400, 180 - theta), over(2400, 0)],
+        elements: { ...elements, pillar: { cornerWidth: 200 } },
+      }),
+    );
     const { back, face } = lengths(made, 'A');
     expect(Math.abs(face - back - offset)).toBeLessThanOrEqual(0.005 + 1e-9);
     const skin = partsOf(made, 'CL').at(-1);

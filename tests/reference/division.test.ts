@@ -56,7 +56,9 @@ describe('a front of 3600 with 6 pillars of 100', () => {
   });
 
   test('margins of 75 to both pillars', () => {
-    const edges = partsOf(made, 'PM').filter((p) => /bottom/.test(p.where)).map((p) => reachOf(run, p));
+    const edges = partsOf(made, 'PM')
+      .filter((p) => /bottom/.test(p.where))
+      .map((p) => reachOf(run, p));
     for (const [i, { from, to }] of edges.entries()) {
       expect(from - pillars[i].to).toBeCloseTo(75, 9);
       expect(pillars[i + 1].from - to).toBeCloseTo(75, 9);

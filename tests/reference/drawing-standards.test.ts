@@ -27,7 +27,12 @@ describe('lines (ISO 128-2; construction drawings, once ISO 128-23:1999)', () =>
 describe('sheets', () => {
   // ISO 216: A0 is a square metre, the sides as 1 : √2, each size half the one before, cut to whole mm.
   test('are of ISO 216, trimmed', () => {
-    const expected: Record<string, readonly number[]> = { A1: [841, 594], A2: [594, 420], A3: [420, 297], A4: [297, 210] };
+    const expected: Record<string, readonly number[]> = {
+      A1: [841, 594],
+      A2: [594, 420],
+      A3: [420, 297],
+      A4: [297, 210],
+    };
     expect(Object.fromEntries(SHEETS.map((s) => [s.name, [s.width, s.height]]))).toEqual(expected);
     for (const { width, height } of SHEETS) expect(Math.abs(width / height - Math.SQRT2)).toBeLessThan(0.003);
   });
@@ -51,7 +56,8 @@ describe('scales (ISO 5455, from memory)', () => {
   const reductions = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
   test('are standard ones', () => {
-    for (const extent of [50, 300, 900, 2400, 12_000, 40_000]) for (const { scale } of fits(extent)) expect(reductions).toContain(scale);
+    for (const extent of [50, 300, 900, 2400, 12_000, 40_000])
+      for (const { scale } of fits(extent)) expect(reductions).toContain(scale);
   });
 
   test('an elevation that fits at 1:10 or 1:20 is drawn so (UK joinery practice, from memory)', () => {

@@ -2,7 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { divide, type Front } from '../../src/setting-out/bays';
 import type { RunEnd } from '../../src/vocabulary/rod';
 
-const end = (kind: RunEnd['kind']): RunEnd => ({ kind, deflectionDeg: kind === 'corner' ? 90 : 0, grows: kind === 'corner' ? 1 : 0, through: true, frameAt: 0, toReturn: false, topBeyond: 0 });
+const end = (kind: RunEnd['kind']): RunEnd => ({
+  kind,
+  deflectionDeg: kind === 'corner' ? 90 : 0,
+  grows: kind === 'corner' ? 1 : 0,
+  through: true,
+  frameAt: 0,
+  toReturn: false,
+  topBeyond: 0,
+});
 const front = (said: Partial<Front>): Front => ({
   run: 'A',
   path: '/unit/plan/runs/0/length',
@@ -21,7 +29,12 @@ describe('by number', () => {
   test('equal bays between equal pillars', () => {
     const { pillars, bays, findings } = divide(front({ from: 0, to: 3400 }));
     expect(findings).toEqual([]);
-    expect(pillars.map((p) => [p.from, p.to])).toEqual([[0, 100], [1100, 1200], [2200, 2300], [3300, 3400]]);
+    expect(pillars.map((p) => [p.from, p.to])).toEqual([
+      [0, 100],
+      [1100, 1200],
+      [2200, 2300],
+      [3300, 3400],
+    ]);
     expect(bays.map((b) => b.to - b.from)).toEqual([1000, 1000, 1000]);
   });
 

@@ -5,11 +5,18 @@ import { runLetter, seedsOf } from '../../src/setting-out/plan';
 import type { Demands } from '../../src/vocabulary/rod';
 import { findingOf, jobOf, rulesOf, runOf } from '../elements/job-of';
 
-const timber: Demands = { timber: { stock: 's', face: 38, depth: 63, centres: 400, method: 'module', datum: 'left', nogginRows: 0 } };
+const timber: Demands = {
+  timber: { stock: 's', face: 38, depth: 63, centres: 400, method: 'module', datum: 'left', nogginRows: 0 },
+};
 
 describe('layers', () => {
   test('lie on the frame or on one named before, in order', () => {
-    const { layers } = gather([timber, { layer: { name: 'cladding', thickness: 12 } }, { layer: { name: 'pillar', on: 'cladding', thickness: 18 } }, { layer: { name: 'top', outer: 75 } }]);
+    const { layers } = gather([
+      timber,
+      { layer: { name: 'cladding', thickness: 12 } },
+      { layer: { name: 'pillar', on: 'cladding', thickness: 18 } },
+      { layer: { name: 'top', outer: 75 } },
+    ]);
     expect(layers).toMatchObject({
       frame: { inner: -63, outer: 0 },
       cladding: { inner: 0, outer: 12 },
@@ -28,8 +35,15 @@ describe('runs', () => {
   test('are lettered', () => expect([0, 25, 26, 27, 52].map(runLetter)).toEqual(['A', 'Z', 'AA', 'AB', 'BA']));
 
   test('get a return before and after where an end asks for one, square round the end', () => {
-    const seeds = seedsOf(jobOf({ runs: [{}, {}], leftEnd: { kind: 'return', length: 300 }, rightEnd: { kind: 'return', length: 400 } }));
-    expect(seeds.map((s) => [s.id, s.length, s.over, s.jobIndex])).toEqual([['RL', 300, 'frame', null], ['A', 2400, 'frame', 0], ['B', 2400, 'frame', 1], ['RR', 400, 'frame', null]]);
+    const seeds = seedsOf(
+      jobOf({ runs: [{}, {}], leftEnd: { kind: 'return', length: 300 }, rightEnd: { kind: 'return', length: 400 } }),
+    );
+    expect(seeds.map((s) => [s.id, s.length, s.over, s.jobIndex])).toEqual([
+      ['RL', 300, 'frame', null],
+      ['A', 2400, 'frame', 0],
+      ['B', 2400, 'frame', 1],
+      ['RR', 400, 'frame', null],
+    ]);
     expect(seeds.map((s) => s.deflectionDeg)).toEqual([90, 0, 90, 0]);
   });
 
@@ -42,7 +56,10 @@ describe('runs', () => {
 
 describe('ends', () => {
   test('the run that goes through keeps its frame to the vertex; the other stops at its back', () => {
-    for (const [through, a, b] of [['this', 2400, 63], ['next', 2400 - 63, 0]] as const) {
+    for (const [through, a, b] of [
+      ['this', 2400, 63],
+      ['next', 2400 - 63, 0],
+    ] as const) {
       const made = design(jobOf({ runs: [{ deflectionDeg: 90, through }, {}] }));
       expect([runOf(made, 'A').right.frameAt, runOf(made, 'B').left.frameAt]).toEqual([a, b]);
     }
@@ -56,7 +73,13 @@ describe('ends', () => {
   });
 
   test('a length over the top holds what the top runs past a free end', () => {
-    const made = design(jobOf({ runs: [{ length: 3000, over: 'top' }], rightEnd: { kind: 'free' }, elements: { top: { endOverhang: 40 } } }));
+    const made = design(
+      jobOf({
+        runs: [{ length: 3000, over: 'top' }],
+        rightEnd: { kind: 'free' },
+        elements: { top: { endOverhang: 40 } },
+      }),
+    );
     expect(runOf(made).length).toBe(2960);
   });
 });
@@ -67,7 +90,17 @@ describe('plans that can’t be', () => {
     const made = design(jobOf({ runs: [{ length: 2000, deflectionDeg: 120 }, run, { length: 2000 }], depth: 300 }));
     expect(runOf(made, 'B').sound).toBe(false);
     expect(made.parts.some((p) => p.run === 'B')).toBe(false);
-    expect(findingOf(made, 'run-too-short')).toMatchObject({ severity: 'stop', limit: 20, subject: { run: 'B', path: '/unit/plan/runs/1/length' } });
+    expect(findingOf(made, 'run-too-short')).toMatchObject({
+      severity: 'stop',
+      limit: 20,
+      subject: { run: 'B', path: '/unit/plan/runs/1/length' },
+    });
+  });
+
+  test('a frame with no room for its two end studs is none', () => {
+    const at = (length: number) => design(jobOf({ runs: [{ length }] }));
+    expect(findingOf(at(75.9), 'run-too-short')).toMatchObject({ value: 75.9, limit: 76 });
+    expect(at(76).parts.filter((p) => p.code === 'ST')).toHaveLength(2);
   });
 
   test('a plan that folds on itself: which runs, and how much floor they both want', () => {

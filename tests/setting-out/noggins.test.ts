@@ -4,10 +4,25 @@ import type { Backing, Stud } from '../../src/vocabulary/backing';
 import type { FrameTimber } from '../../src/vocabulary/rod';
 
 type Wish = Extract<Backing, { kind: 'noggin' }>;
-const timber = (nogginRows = 0): FrameTimber => ({ stock: 'sawn-38x63', face: 38, depth: 63, centres: 400, method: 'module', datum: 'left', nogginRows });
+const timber = (nogginRows = 0): FrameTimber => ({
+  stock: 'sawn-38x63',
+  face: 38,
+  depth: 63,
+  centres: 400,
+  method: 'module',
+  datum: 'left',
+  nogginRows,
+});
 const stud = (from: number): Stud => ({ from, to: from + 38, reasons: [] });
 const studs = [stud(0), stud(400), stud(800)];
-const at = (z: number, from = 0, to = 838, reason = 'skirting'): Wish => ({ kind: 'noggin', run: 'A', z, from, to, reason });
+const at = (z: number, from = 0, to = 838, reason = 'skirting'): Wish => ({
+  kind: 'noggin',
+  run: 'A',
+  z,
+  from,
+  to,
+  reason,
+});
 const lay = (wishes: readonly Wish[], rows = 0, height = 1000) => layNoggins(studs, timber(rows), height, wishes);
 
 describe('noggins', () => {

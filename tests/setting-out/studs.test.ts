@@ -4,15 +4,26 @@ import type { Backing } from '../../src/vocabulary/backing';
 import type { FrameTimber } from '../../src/vocabulary/rod';
 
 type Wish = Extract<Backing, { kind: 'stud' }>;
-const timber = (said: Partial<FrameTimber> = {}): FrameTimber => ({ stock: 'sawn-38x63', face: 38, depth: 63, centres: 400, method: 'module', datum: 'left', nogginRows: 0, ...said });
+const timber = (said: Partial<FrameTimber> = {}): FrameTimber => ({
+  stock: 'sawn-38x63',
+  face: 38,
+  depth: 63,
+  centres: 400,
+  method: 'module',
+  datum: 'left',
+  nogginRows: 0,
+  ...said,
+});
 const line = (x: number, reason = 'pillar'): Wish => ({ kind: 'stud', run: 'A', x, centred: false, reason });
 const joint = (x: number): Wish => ({ ...line(x, 'cladding joint'), centred: true });
-const centres = (wishes: readonly Wish[], said: Partial<FrameTimber> = {}, to = 1200): readonly number[] => standStuds('A', 0, to, timber(said), wishes).studs.map((s) => (s.from + s.to) / 2);
+const centres = (wishes: readonly Wish[], said: Partial<FrameTimber> = {}, to = 1200): readonly number[] =>
+  standStuds('A', 0, to, timber(said), wishes).studs.map((s) => (s.from + s.to) / 2);
 
 describe('studs', () => {
   test('stand at both ends and on the module', () => expect(centres([])).toEqual([19, 400, 800, 1181]));
   test('from the right', () => expect(centres([], { datum: 'right' }, 1100)).toEqual([19, 300, 700, 1081]));
-  test('equally', () => expect(centres([], { method: 'equal' })).toEqual([19, 19 + 1162 / 3, 19 + (1162 * 2) / 3, 1181]));
+  test('equally', () =>
+    expect(centres([], { method: 'equal' })).toEqual([19, 19 + 1162 / 3, 19 + (1162 * 2) / 3, 1181]));
   test('keep what is said of them', () => {
     const { studs } = standStuds('A', 0, 1200, timber(), [line(400), joint(800)]);
     expect(studs.map((s) => s.reasons)).toEqual([['end'], ['pillar'], ['cladding joint'], ['end']]);
@@ -51,7 +62,9 @@ describe('the module', () => {
   test('a frame seen in a mirror has its studs mirrored', () => {
     const wishes = [line(250), joint(610), line(640), line(900)];
     const turned = wishes.map((w) => ({ ...w, x: 1200 - w.x }));
-    const right = centres(turned, { datum: 'right' }).map((x) => 1200 - x).reverse();
+    const right = centres(turned, { datum: 'right' })
+      .map((x) => 1200 - x)
+      .reverse();
     for (const [i, x] of centres(wishes).entries()) expect(right[i]).toBeCloseTo(x, 9);
   });
 });

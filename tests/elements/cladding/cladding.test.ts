@@ -14,7 +14,9 @@ describe('the skin', () => {
 
   test('joins behind pillars, on the middle of a stud', () => {
     const made = design(jobOf({ runs: [{ length: 4200 }] }));
-    const joints = partsOf(made, 'CL').slice(1).map((p) => reachOf(runOf(made), p).from);
+    const joints = partsOf(made, 'CL')
+      .slice(1)
+      .map((p) => reachOf(runOf(made), p).from);
     expect(joints.length).toBeGreaterThan(0);
     const studs = partsOf(made, 'ST').map((p) => reachOf(runOf(made), p));
     for (const x of joints) {
@@ -27,18 +29,32 @@ describe('the skin', () => {
   test('a joint in a painted field is said, with where', () => {
     const made = design(jobOf({ runs: [{ length: 4200 }], elements: { pillar: { rhythm: 'count', bays: 1 } } }));
     const [, second] = partsOf(made, 'CL');
-    expect(findingOf(made, 'joint-in-field')).toMatchObject({ severity: 'warn', subject: { run: 'A' }, value: reachOf(runOf(made), second).from });
+    expect(findingOf(made, 'joint-in-field')).toMatchObject({
+      severity: 'warn',
+      subject: { run: 'A' },
+      value: reachOf(runOf(made), second).from,
+    });
   });
 
   test('a front higher than a sheet is wide is clad upright; higher than the sheet is long can’t be', () => {
     const upright = design(jobOf({ height: 1400 }));
     expect(Math.max(...partsOf(upright, 'CL').map((p) => p.size.length))).toBeLessThanOrEqual(1220 - 20);
     const high = design(jobOf({ height: 3000 }));
-    expect(findingOf(high, 'cladding-too-high')).toMatchObject({ severity: 'stop', value: 3000 - 40 - 5, limit: 2440 - 20 });
+    expect(findingOf(high, 'cladding-too-high')).toMatchObject({
+      severity: 'stop',
+      value: 3000 - 40 - 5,
+      limit: 2440 - 20,
+    });
   });
 
   test('studs too far apart for the sheet: one piece, and said', () => {
-    const made = design(jobOf({ runs: [{ length: 3000 }], elements: { frame: { centres: 900 }, pillar: { rhythm: 'count', bays: 1 } }, stock: { 'mdf-12': { length: 700, width: 600 } } }));
+    const made = design(
+      jobOf({
+        runs: [{ length: 3000 }],
+        elements: { frame: { centres: 900 }, pillar: { rhythm: 'count', bays: 1 } },
+        stock: { 'mdf-12': { length: 700, width: 600 } },
+      }),
+    );
     expect(findingOf(made, 'cladding-not-divisible')).toMatchObject({ severity: 'stop', value: 3000 });
     expect(partsOf(made, 'CL')).toHaveLength(1);
   });

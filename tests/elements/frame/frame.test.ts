@@ -8,7 +8,8 @@ describe('the frame', () => {
     const [bottom, top] = partsOf(made, 'PL');
     expect([bottom.size.length, top.size.length]).toEqual([2400, 2400]);
     expect([bottom.place.origin[2], top.place.origin[2]]).toEqual([0, 1000 - 40 - 38]);
-    for (const stud of partsOf(made, 'ST')) expect(stud.size).toMatchObject({ length: 960 - 76, width: 38, thickness: 63 });
+    for (const stud of partsOf(made, 'ST'))
+      expect(stud.size).toMatchObject({ length: 960 - 76, width: 38, thickness: 63 });
   });
 
   test('on flat, the wider side lies in the plane of the front', () => {
@@ -18,7 +19,8 @@ describe('the frame', () => {
   });
 
   test('every member is bare timber, there from the framed view on', () => {
-    for (const part of design(jobOf({})).parts.filter((p) => p.kind === 'frame')) expect(part).toMatchObject({ finish: 'bare', from: 'framed', material: 'sawn-38x63' });
+    for (const part of design(jobOf({})).parts.filter((p) => p.kind === 'frame'))
+      expect(part).toMatchObject({ finish: 'bare', from: 'framed', material: 'sawn-38x63' });
   });
 
   test('a canted corner gets a fillet the whole height; one too big for the timber is said', () => {

@@ -10,13 +10,16 @@ describe('panel frames', () => {
     const made = design(jobOf({ elements }));
     const pieces = partsOf(made, 'PM');
     expect(pieces).toHaveLength(8);
-    for (const piece of pieces) for (const end of piece.ends) expect(end).toMatchObject({ kind: 'mitre', longSide: 'lower edge' });
+    for (const piece of pieces)
+      for (const end of piece.ends) expect(end).toMatchObject({ kind: 'mitre', longSide: 'lower edge' });
     for (const piece of pieces) for (const end of piece.ends) expect(end.sawDeg).toBeCloseTo(45, 9);
   });
 
   test('keep their margin to pillars, skirting and top', () => {
     const made = design(jobOf({ height: 1000, elements: { ...elements, panel: { margin: 60 } } }));
-    const corners = partsOf(made, 'PM').slice(0, 4).flatMap((p) => cornersIn(runOf(made), p));
+    const corners = partsOf(made, 'PM')
+      .slice(0, 4)
+      .flatMap((p) => cornersIn(runOf(made), p));
     const [bay] = runOf(made).bays;
     const [xs, zs] = [corners.map((c) => c.x), corners.map((c) => c.z)];
     expect([Math.min(...xs) - bay.from, bay.to - Math.max(...xs)].map((m) => Number(m.toFixed(9)))).toEqual([60, 60]);
@@ -41,9 +44,31 @@ describe('panel frames', () => {
   });
 
   test('without room are left out, with what there is and what is needed', () => {
-    const made = design(jobOf({ elements: { ...elements, pillar: { rhythm: 'count', bays: 5, width: 300 }, panel: { margin: 50, moulding: 'panel-ogee-30' } } }));
+    const made = design(
+      jobOf({
+        elements: {
+          ...elements,
+          pillar: { rhythm: 'count', bays: 5, width: 300 },
+          panel: { margin: 50, moulding: 'panel-ogee-30' },
+        },
+      }),
+    );
     // (2400 − 6 · 300)/5 = 120 between pillars; 20 over the frame; two mouldings of 30, and 10 of field.
     expect(findingOf(made, 'panel-no-room')).toMatchObject({ severity: 'stop', value: 20, limit: 70 });
+    expect(partsOf(made, 'PM')).toEqual([]);
+  });
+
+  test('that would run past the mitre of a sharp corner are left out, with how far', () => {
+    const said = {
+      cladding: { sheet: 'mdf-12' },
+      pillar: { cornerWidth: 35, rhythm: 'count', bays: 1, flutes: 0 },
+      panel: { margin: 5 },
+    };
+    const made = design(
+      jobOf({ runs: [{ length: 3000, deflectionDeg: 148 }, { length: 3000 }], depth: 300, elements: said }),
+    );
+    const tan = Math.tan((74 * Math.PI) / 180);
+    expect(findingOf(made, 'panel-past-mitre').value).toBeCloseTo(30 * tan - 35 - 5 - 12 * tan, 9);
     expect(partsOf(made, 'PM')).toEqual([]);
   });
 });

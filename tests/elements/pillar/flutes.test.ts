@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fewer, fluteWidth, flutedFace, grooves } from '../../../src/elements/pillar/flutes';
+import { fewer, flutedFace, fluteWidth, grooves } from '../../../src/elements/pillar/flutes';
 
 describe('the width of a flute', () => {
   test('is what margins and fillets leave', () => expect(fluteWidth(140, 18, 5, 20, 5, 5)).toBe(16));
@@ -23,10 +23,14 @@ describe('the same flutes on a narrower face', () => {
 
 describe('setting out', () => {
   const cut = grooves(140, { count: 5, width: 16, spacing: 5, depth: 5 });
-  test('is centred on the face, from its left edge', () => expect(cut.map((g) => g.centre)).toEqual([28, 49, 70, 91, 112]));
+  test('is centred on the face, from its left edge', () =>
+    expect(cut.map((g) => g.centre)).toEqual([28, 49, 70, 91, 112]));
   test('each flute is a hollow of its width and depth', () => {
     const [near, far] = flutedFace(140, 18, cut);
-    expect([near.to, far.to]).toEqual([[120, 18], [104, 18]]);
+    expect([near.to, far.to]).toEqual([
+      [120, 18],
+      [104, 18],
+    ]);
     const radius = -(far.radius ?? 0);
     // The versine of the chord is the depth.
     expect(radius - Math.sqrt(radius * radius - 64)).toBeCloseTo(5, 9);

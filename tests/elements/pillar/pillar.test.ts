@@ -23,12 +23,17 @@ describe('pillars', () => {
 
   test('flutes that don’t fit are left out, and why is said', () => {
     const made = design(jobOf({ elements: { pillar: { fluteDepth: 9 } } }));
-    expect(findingOf(made, 'flutes-do-not-fit')).toMatchObject({ severity: 'stop', subject: { path: '/unit/elements/pillar/flutes' } });
+    expect(findingOf(made, 'flutes-do-not-fit')).toMatchObject({
+      severity: 'stop',
+      subject: { path: '/unit/elements/pillar/flutes' },
+    });
     expect(partsOf(made, 'PI').every((p) => p.grooves.length === 0)).toBe(true);
   });
 
   test('corner boards narrower than the mitre takes are left out, with the width needed', () => {
-    const made = design(jobOf({ runs: [{ deflectionDeg: 150 }, {}], depth: 200, elements: { pillar: { cornerWidth: 60 } } }));
+    const made = design(
+      jobOf({ runs: [{ deflectionDeg: 150 }, {}], depth: 200, elements: { pillar: { cornerWidth: 60 } } }),
+    );
     const finding = findingOf(made, 'corner-board-too-narrow');
     // 18 · tan 75° + 10
     expect(finding.value).toBeCloseTo(60, 9);
@@ -51,7 +56,8 @@ describe('pillars', () => {
     const made = design(jobOf({}));
     const between = made.rod.runs[0].pillars.filter((p) => p.where === 'between');
     expect(between.length).toBeGreaterThan(0);
-    for (const { centre } of between) expect(made.framing[0].studs.some((s) => s.from + 6 <= centre && centre <= s.to - 6)).toBe(true);
+    for (const { centre } of between)
+      expect(made.framing[0].studs.some((s) => s.from + 6 <= centre && centre <= s.to - 6)).toBe(true);
     expect(rulesOf(made)).toEqual([]);
   });
 });

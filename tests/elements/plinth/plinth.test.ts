@@ -19,7 +19,12 @@ describe('plinth blocks', () => {
   });
 
   test('meet at corners on the line of their own layer', () => {
-    const made = design(jobOf({ runs: [{ deflectionDeg: 90 }, {}], elements: { cladding: { sheet: 'mdf-12' }, plinth: { sheet: 'mdf-25' }, pillar: { cornerWidth: 110 } } }));
+    const made = design(
+      jobOf({
+        runs: [{ deflectionDeg: 90 }, {}],
+        elements: { cladding: { sheet: 'mdf-12' }, plinth: { sheet: 'mdf-25' }, pillar: { cornerWidth: 110 } },
+      }),
+    );
     const corner = made.parts.filter((p) => p.name === 'corner plinth block');
     expect(corner).toHaveLength(2);
     // Back: 110 less 18 for the pillar's own layer, plus the overhang of 5; the face is 25 longer.
@@ -30,7 +35,15 @@ describe('plinth blocks', () => {
   });
 
   test('with no length left at a sharp corner are left out, with what is left', () => {
-    const made = design(jobOf({ runs: [{ deflectionDeg: -150 }, { length: 2400 }], elements: { pillar: { cornerWidth: 30, sheet: 'mdf-9', fluteDepth: 3 }, plinth: { sheet: 'mdf-30', overhang: 0 } } }));
+    const made = design(
+      jobOf({
+        runs: [{ deflectionDeg: -150 }, { length: 2400 }],
+        elements: {
+          pillar: { cornerWidth: 30, sheet: 'mdf-9', fluteDepth: 3 },
+          plinth: { sheet: 'mdf-30', overhang: 0 },
+        },
+      }),
+    );
     expect(findingOf(made, 'block-too-short')).toMatchObject({ severity: 'stop', limit: 10 });
   });
 

@@ -25,13 +25,35 @@ describe('skirting', () => {
   });
 
   test('between blocks that overlap has no room, and by how much', () => {
-    const made = design(jobOf({ runs: [{ length: 700 }], elements: { pillar: { rhythm: 'count', bays: 4 }, plinth: { overhang: 50 }, skirting: {} } }));
+    const made = design(
+      jobOf({
+        runs: [{ length: 700 }],
+        elements: { pillar: { rhythm: 'count', bays: 4 }, plinth: { overhang: 50 }, skirting: {} },
+      }),
+    );
     // 700 less five pillars of 140 leaves no bays at all: two end pillars stay, 420 apart.
     expect(findingOf(made, 'bays-too-narrow').value).toBe(0);
-    const tight = design(jobOf({ runs: [{ length: 780 }], elements: { pillar: { rhythm: 'count', bays: 4 }, plinth: { overhang: 50 } } }));
+    const tight = design(
+      jobOf({ runs: [{ length: 780 }], elements: { pillar: { rhythm: 'count', bays: 4 }, plinth: { overhang: 50 } } }),
+    );
     // (780 − 5 · 140)/4 = 20 between pillars, 100 of it wanted by the blocks.
     expect(findingOf(tight, 'blocks-overlap')).toMatchObject({ severity: 'stop', limit: 0 });
     expect(findingOf(tight, 'blocks-overlap').value).toBeCloseTo(20 - 100, 9);
     expect(partsOf(tight, 'SK')).toEqual([]);
+  });
+
+  test('that would run past the mitre of a sharp corner is left out, with how far', () => {
+    const elements = {
+      cladding: { sheet: 'mdf-18' },
+      pillar: { cornerWidth: 60, width: 81, rhythm: 'count', bays: 1, flutes: 0 },
+      plinth: { overhang: 5 },
+    };
+    const made = design(
+      jobOf({ runs: [{ length: 3000, deflectionDeg: 149.5 }, { length: 3000 }], depth: 300, elements }),
+    );
+    // On the skin, 18 out, the mitre is 18·tan(74.75°) past the corner; the board, seen 36 out, begins 60 before its own, the block 5 before that.
+    const tan = Math.tan((74.75 * Math.PI) / 180);
+    expect(findingOf(made, 'skirting-past-mitre').value).toBeCloseTo(36 * tan - 60 - 5 - 18 * tan, 9);
+    expect(made.parts.some((p) => p.code === 'SK')).toBe(false);
   });
 });

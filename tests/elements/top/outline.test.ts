@@ -9,41 +9,95 @@ const outlineOf = (said: Said, run = 'A', corner: 'mitred' | 'butted' = 'mitred'
   const made = design(jobOf({ depth: 600, ...said, elements: { top: { overhang: 75, corner, endOverhang: 30 } } }));
   return topOutline(made.rod, runOf(made, run), corner).map((p) => p.map((n) => Number(n.toFixed(6)) + 0));
 };
-const corner = (deflectionDeg: number, through: Run['through'] = 'this'): Said => ({ runs: [{ length: 2000, deflectionDeg, through }, { length: 1500 }] });
+const corner = (deflectionDeg: number, through: Run['through'] = 'this'): Said => ({
+  runs: [{ length: 2000, deflectionDeg, through }, { length: 1500 }],
+});
 
 describe('a straight top', () => {
   test('ends at a wall, and beyond a free end', () => {
-    expect(outlineOf({ rightEnd: { kind: 'free' } })).toEqual([[0, 0], [2430, 0], [2430, 600], [0, 600]]);
+    expect(outlineOf({ rightEnd: { kind: 'free' } })).toEqual([
+      [0, 0],
+      [2430, 0],
+      [2430, 600],
+      [0, 600],
+    ]);
   });
   test('covers a return as far as it overhangs the front', () => {
-    expect(outlineOf({ rightEnd: { kind: 'return', length: 300 } })).toEqual([[0, 0], [2475, 0], [2475, 600], [0, 600]]);
+    expect(outlineOf({ rightEnd: { kind: 'return', length: 300 } })).toEqual([
+      [0, 0],
+      [2475, 0],
+      [2475, 600],
+      [0, 600],
+    ]);
   });
 });
 
 describe('mitred', () => {
   test('an outside corner: longer in front by the overhang, shorter behind', () => {
-    expect(outlineOf(corner(90), 'A')).toEqual([[0, 0], [2075, 0], [2000 - 525, 600], [0, 600]]);
-    expect(outlineOf(corner(90), 'B')).toEqual([[-75, 0], [1500, 0], [1500, 600], [525, 600]]);
+    expect(outlineOf(corner(90), 'A')).toEqual([
+      [0, 0],
+      [2075, 0],
+      [2000 - 525, 600],
+      [0, 600],
+    ]);
+    expect(outlineOf(corner(90), 'B')).toEqual([
+      [-75, 0],
+      [1500, 0],
+      [1500, 600],
+      [525, 600],
+    ]);
   });
   test('an inside corner: the other way about', () => {
-    expect(outlineOf(corner(-90), 'A')).toEqual([[0, 0], [2000 - 75, 0], [2525, 600], [0, 600]]);
+    expect(outlineOf(corner(-90), 'A')).toEqual([
+      [0, 0],
+      [2000 - 75, 0],
+      [2525, 600],
+      [0, 600],
+    ]);
   });
   test('its ends are cut at half the turn', () => {
     const made = design(jobOf(corner(60)));
-    expect(partOf(made, 'TP', 'A').edges).toEqual([{ edge: 'right end, mitred in plan', work: 'bevelled', angleDeg: 30 }]);
+    expect(partOf(made, 'TP', 'A').edges).toEqual([
+      { edge: 'right end, mitred in plan', work: 'bevelled', angleDeg: 30 },
+    ]);
     expect(partOf(made, 'TP', 'A').ends[1].sawDeg).toBeCloseTo(30, 9);
   });
 });
 
 describe('butted', () => {
   test('outside: one length goes through to the other’s front, the other stops at its back edge', () => {
-    expect(outlineOf(corner(90, 'this'), 'A', 'butted')).toEqual([[0, 0], [2075, 0], [2075, 600], [0, 600]]);
-    expect(outlineOf(corner(90, 'this'), 'B', 'butted')).toEqual([[525, 0], [1500, 0], [1500, 600], [525, 600]]);
-    expect(outlineOf(corner(90, 'next'), 'A', 'butted')).toEqual([[0, 0], [2000 - 525, 0], [2000 - 525, 600], [0, 600]]);
+    expect(outlineOf(corner(90, 'this'), 'A', 'butted')).toEqual([
+      [0, 0],
+      [2075, 0],
+      [2075, 600],
+      [0, 600],
+    ]);
+    expect(outlineOf(corner(90, 'this'), 'B', 'butted')).toEqual([
+      [525, 0],
+      [1500, 0],
+      [1500, 600],
+      [525, 600],
+    ]);
+    expect(outlineOf(corner(90, 'next'), 'A', 'butted')).toEqual([
+      [0, 0],
+      [2000 - 525, 0],
+      [2000 - 525, 600],
+      [0, 600],
+    ]);
   });
   test('inside: one length goes through to the other’s back, the other stops at its front edge', () => {
-    expect(outlineOf(corner(-90, 'this'), 'A', 'butted')).toEqual([[0, 0], [2525, 0], [2525, 600], [0, 600]]);
-    expect(outlineOf(corner(-90, 'this'), 'B', 'butted')).toEqual([[75, 0], [1500, 0], [1500, 600], [75, 600]]);
+    expect(outlineOf(corner(-90, 'this'), 'A', 'butted')).toEqual([
+      [0, 0],
+      [2525, 0],
+      [2525, 600],
+      [0, 600],
+    ]);
+    expect(outlineOf(corner(-90, 'this'), 'B', 'butted')).toEqual([
+      [75, 0],
+      [1500, 0],
+      [1500, 600],
+      [75, 600],
+    ]);
   });
   test('turned less than 45° it would end in slivers, and is mitred', () => {
     expect(outlineOf(corner(44), 'A', 'butted')).toEqual(outlineOf(corner(44), 'A', 'mitred'));
@@ -66,7 +120,11 @@ describe('the top', () => {
   });
 
   test('longer than the stock is said, with both', () => {
-    expect(findingOf(design(jobOf({ runs: [{ length: 4000 }] })), 'top-longer-than-stock')).toMatchObject({ severity: 'warn', value: 4000, limit: 3600 });
+    expect(findingOf(design(jobOf({ runs: [{ length: 4000 }] })), 'top-longer-than-stock')).toMatchObject({
+      severity: 'warn',
+      value: 4000,
+      limit: 3600,
+    });
   });
 
   test('that does not reach over what stands in front, with both', () => {
@@ -76,7 +134,9 @@ describe('the top', () => {
   });
 
   test('that leaves a return bare, with how far it reaches', () => {
-    const made = design(jobOf({ depth: 600, rightEnd: { kind: 'return', length: 530 }, elements: { top: { overhang: 75 } } }));
+    const made = design(
+      jobOf({ depth: 600, rightEnd: { kind: 'return', length: 530 }, elements: { top: { overhang: 75 } } }),
+    );
     expect(findingOf(made, 'return-beyond-top')).toMatchObject({ value: 530, limit: 525, subject: { run: 'RR' } });
   });
 

@@ -80,7 +80,7 @@ export function bareEdges({ parts, rod }: Design): { readonly bare: readonly Bar
       run,
       frame.filter((p) => near.has(p.run)),
     );
-    const timberAt = (x: number, d: number, z: number): boolean => 
+    const timberAt = (x: number, d: number, z: number): boolean =>
       timbers.some((t) => t.x[0] <= x && x <= t.x[1] && t.z[0] <= z && z <= t.z[1] && t.holds(onFace(run, x, d, z)));
     const look = (place: Place): void => {
       const { x, z } = place;
@@ -131,5 +131,8 @@ function edges(run: RodRun, part: Part, look: (place: Place) => void): void {
 export function backed(made: Design): Found {
   const { bare, looked } = bareEdges(made);
   const wrong = bare.filter((b) => !b.packed);
-  return { wrong: wrong.map((b) => `${b.part} is bare behind its ${b.edge} edge at x ${b.x}, z ${b.z}, ${b.inFrom} in`), looked };
+  return {
+    wrong: wrong.map((b) => `${b.part} is bare behind its ${b.edge} edge at x ${b.x}, z ${b.z}, ${b.inFrom} in`),
+    looked,
+  };
 }

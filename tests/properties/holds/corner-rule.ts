@@ -53,16 +53,26 @@ function measured(made: Design, run: RodRun, expected: ExpectedRun, layer: strin
       return abutting(of('cladding').map((p) => extentAt(run, p, faces.cladding)));
     case 'pillar':
     case 'panel':
-      return endToEnd(of('pillar').map((p) => producedTo(run, p, faces.cladding, faces.pillar, faces[layer])), run);
+      return endToEnd(
+        of('pillar').map((p) => producedTo(run, p, faces.cladding, faces.pillar, faces[layer])),
+        run,
+      );
     case 'plinth':
-      return endToEnd(of('plinth').map((p) => producedTo(run, p, faces.cladding, faces.plinth, faces.plinth)), run);
+      return endToEnd(
+        of('plinth').map((p) => producedTo(run, p, faces.cladding, faces.plinth, faces.plinth)),
+        run,
+      );
     case 'skirting': {
       const blocks = of('plinth').map((p) => producedTo(run, p, faces.cladding, faces.plinth, faces.skirting));
       const between = of('skirting').map((p) => reachOf(run, p));
-      return between.length === run.bays.length && blocks.length === run.bays.length + 1 ? abutting([...blocks, ...between]) : undefined;
+      return between.length === run.bays.length && blocks.length === run.bays.length + 1
+        ? abutting([...blocks, ...between])
+        : undefined;
     }
     case 'top':
-      return butted(made, expected) || expected.jobIndex === null ? undefined : abutting(of('top').map((p) => full(p) && extentAt(run, p, faces.top)));
+      return butted(made, expected) || expected.jobIndex === null
+        ? undefined
+        : abutting(of('top').map((p) => full(p) && extentAt(run, p, faces.top)));
     default:
       throw new Error(`no way to measure ${layer}`);
   }
@@ -88,4 +98,5 @@ const butted = ({ job }: Design, { left, right }: ExpectedRun): boolean =>
   job.unit.elements.top.corner === 'butted' && [left, right].some((e) => e.kind === 'corner' && !e.toReturn);
 
 /** A top squeezed at its front has lost its front line. */
-const full = (top: Part): true | undefined => (top.shape.kind === 'board' && top.shape.outline.length === 4 ? true : undefined);
+const full = (top: Part): true | undefined =>
+  top.shape.kind === 'board' && top.shape.outline.length === 4 ? true : undefined;

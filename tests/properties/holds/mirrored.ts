@@ -14,7 +14,8 @@ export function mirrored(made: Design): Found {
   const job = mirrorJob(made.job, (run) => frameLength(made, run));
   const other = design(job);
   const wrong: string[] = [];
-  if (other.parts.length !== made.parts.length) wrong.push(`${made.parts.length} parts, in the mirror ${other.parts.length}`);
+  if (other.parts.length !== made.parts.length)
+    wrong.push(`${made.parts.length} parts, in the mirror ${other.parts.length}`);
   const waiting = new Map<string, Standing[]>();
   for (const part of other.parts) {
     const standing = standingOf(part, (p) => p);
@@ -71,8 +72,21 @@ function standingOf(part: Part, image: (p: Vec3) => Vec3): Standing {
   const { length, width, thickness } = part.size;
   return {
     part,
-    numbers: [...mean, ...low, ...high, ...spread, Math.sign(skew) * Math.sqrt(Math.abs(skew) < 1e-3 ? 0 : Math.abs(skew)), length, width, thickness, part.shortPoint, part.weightKg],
-    ends: part.ends.map((e) => `${e.kind} ${e.angleDeg.toFixed(4)} ${e.sawDeg.toFixed(4)} ${e.tiltDeg.toFixed(4)} ${e.longSide}`).sort(),
+    numbers: [
+      ...mean,
+      ...low,
+      ...high,
+      ...spread,
+      Math.sign(skew) * Math.sqrt(Math.abs(skew) < 1e-3 ? 0 : Math.abs(skew)),
+      length,
+      width,
+      thickness,
+      part.shortPoint,
+      part.weightKg,
+    ],
+    ends: part.ends
+      .map((e) => `${e.kind} ${e.angleDeg.toFixed(4)} ${e.sawDeg.toFixed(4)} ${e.tiltDeg.toFixed(4)} ${e.longSide}`)
+      .sort(),
   };
 }
 

@@ -39,6 +39,8 @@ export function untouched(made: Design): Found {
 const of = (made: Design, run: string): readonly Part[] => made.parts.filter((p) => p.run === run);
 
 const card = (part: Part | undefined): string =>
-  part ? `${part.mark} ${part.name} ${part.where} ${JSON.stringify([round(part.size.length), round(part.size.width), round(part.size.thickness), round(part.weightKg), part.ends])}` : 'nothing';
+  part
+    ? `${part.mark} ${part.name} ${part.where} ${JSON.stringify([round(part.size.length), round(part.size.width), round(part.size.thickness), round(part.weightKg), part.ends])}`
+    : 'nothing';
 
 const round = (n: number): number => Number(n.toFixed(6));

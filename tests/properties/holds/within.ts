@@ -26,9 +26,13 @@ export function positive(made: Design): Found {
   const wrong = made.parts.flatMap(({ mark, size, shortPoint, shopLength, volumeMm3, weightKg, ends }) => {
     const above = { ...size, volumeMm3, weightKg };
     const said = Object.entries(above).flatMap(([name, n]) => (n > 0 ? [] : [`${mark}: ${name} is ${n}`]));
-    if (shortPoint < 0 || shortPoint > size.length + 1e-6) said.push(`${mark}: short point ${shortPoint} of ${size.length}`);
-    if (Math.abs(shopLength - size.length) > made.job.tools.roundingStep / 2 + 1e-6) said.push(`${mark}: shop length ${shopLength} of ${size.length}`);
-    for (const { angleDeg, sawDeg, tiltDeg } of ends) if (angleDeg <= 0 || angleDeg > 90 || sawDeg < 0 || sawDeg >= 90 || tiltDeg < 0 || tiltDeg >= 90) said.push(`${mark}: an end at ${angleDeg}, saw ${sawDeg}, tilt ${tiltDeg}`);
+    if (shortPoint < 0 || shortPoint > size.length + 1e-6)
+      said.push(`${mark}: short point ${shortPoint} of ${size.length}`);
+    if (Math.abs(shopLength - size.length) > made.job.tools.roundingStep / 2 + 1e-6)
+      said.push(`${mark}: shop length ${shopLength} of ${size.length}`);
+    for (const { angleDeg, sawDeg, tiltDeg } of ends)
+      if (angleDeg <= 0 || angleDeg > 90 || sawDeg < 0 || sawDeg >= 90 || tiltDeg < 0 || tiltDeg >= 90)
+        said.push(`${mark}: an end at ${angleDeg}, saw ${sawDeg}, tilt ${tiltDeg}`);
     return said;
   });
   return { wrong, looked: made.parts.length };
@@ -59,7 +63,9 @@ export function within(made: Design): Found {
       if (p[2] < -NOISE || p[2] > made.job.unit.height + NOISE) wrong.push(`${part.mark} reaches a height of ${p[2]}`);
       if (!over.some((floor) => floor.holds(p, part.kind === 'top'))) {
         const at = seenFrom(floors[i].run, p);
-        wrong.push(`${part.mark} (${part.name}, ${part.where}) stands outside the unit: x ${at.x} of ${floors[i].run.length}, d ${at.d}`);
+        wrong.push(
+          `${part.mark} (${part.name}, ${part.where}) stands outside the unit: x ${at.x} of ${floors[i].run.length}, d ${at.d}`,
+        );
         break;
       }
     }
@@ -86,11 +92,17 @@ function floorsOf(made: Design): readonly Floor[] {
       holds(point, top) {
         const { x, d } = seenFrom(run, point);
         if (d > out + NOISE || d < -back - NOISE) return false;
-        const past = (end: ExpectedEnd): number => {
-          if (end.kind === 'corner') return end.tan * d + (top && end.toReturn ? Math.max(0, faces.top - end.tan * d) : 0);
+        const past = (end: ExpectedEnd, neighbour: string | undefined): number => {
+          // A neighbour with no length left is not built, and says so: nothing is there to run into.
+          if (rod.runs.some((r) => r.id === neighbour && !r.sound)) return Infinity;
+          if (end.kind === 'corner')
+            return end.tan * d + (top && end.toReturn ? Math.max(0, faces.top - end.tan * d) : 0);
           return top && end.kind === 'free' ? (job.unit.elements.top.endOverhang as number) : 0;
         };
-        return x >= -past(expected.left) - NOISE && x <= run.length + past(expected.right) + NOISE;
+        return (
+          x >= -past(expected.left, run.left.neighbour) - NOISE &&
+          x <= run.length + past(expected.right, run.right.neighbour) + NOISE
+        );
       },
     };
   });
@@ -101,13 +113,27 @@ export function plan(made: Design): Found {
   const wrong: string[] = [];
   const expected = expectedRuns(made.job);
   const { runs } = made.rod;
-  if (runs.map((r) => r.id).join() !== expected.map((r) => r.id).join()) wrong.push(`runs ${runs.map((r) => r.id).join()}`);
+  if (runs.map((r) => r.id).join() !== expected.map((r) => r.id).join())
+    wrong.push(`runs ${runs.map((r) => r.id).join()}`);
   runs.slice(1).forEach((run, i) => {
     const before = runs[i];
-    const end: Vec2 = [before.origin[0] + before.along[0] * before.length, before.origin[1] + before.along[1] * before.length];
-    if (Math.hypot(end[0] - run.origin[0], end[1] - run.origin[1]) > NOISE) wrong.push(`run ${run.id} starts ${Math.hypot(end[0] - run.origin[0], end[1] - run.origin[1])} from the end of ${before.id}`);
-    const turn = (Math.atan2(before.along[0] * run.along[1] - before.along[1] * run.along[0], before.along[0] * run.along[0] + before.along[1] * run.along[1]) * 180) / Math.PI;
-    if (Math.abs(turn - expected[i + 1].left.turnDeg) > 1e-9) wrong.push(`run ${run.id} turns ${turn}; ${expected[i + 1].left.turnDeg} was asked`);
+    const end: Vec2 = [
+      before.origin[0] + before.along[0] * before.length,
+      before.origin[1] + before.along[1] * before.length,
+    ];
+    if (Math.hypot(end[0] - run.origin[0], end[1] - run.origin[1]) > NOISE)
+      wrong.push(
+        `run ${run.id} starts ${Math.hypot(end[0] - run.origin[0], end[1] - run.origin[1])} from the end of ${before.id}`,
+      );
+    const turn =
+      (Math.atan2(
+        before.along[0] * run.along[1] - before.along[1] * run.along[0],
+        before.along[0] * run.along[0] + before.along[1] * run.along[1],
+      ) *
+        180) /
+      Math.PI;
+    if (Math.abs(turn - expected[i + 1].left.turnDeg) > 1e-9)
+      wrong.push(`run ${run.id} turns ${turn}; ${expected[i + 1].left.turnDeg} was asked`);
   });
   return { wrong, looked: runs.length };
 }
