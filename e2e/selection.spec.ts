@@ -92,7 +92,9 @@ test('a part chosen in the list, in the view or on the rod shows its card, and s
     // Where the board is, by the sizes that its choice brings beside it; then its colour, chosen and not.
     const pin = page.locator('.rod-lane-front [role=button]', { hasText: 'pillar board, centre' }).nth(2);
     await pin.click();
-    const there = await placeOf(page, true);
+    // Above the middle, clear of the figures.
+    const { x, y } = await placeOf(page, true);
+    const there = { x, y: y - 40 };
     const look = () => page.screenshot({ clip: { x: there.x - 6, y: there.y - 6, width: 12, height: 12 } });
     const unlike = async (other: Buffer) => difference(page, other, await look());
     await page.keyboard.press('Escape');

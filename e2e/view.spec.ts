@@ -1,4 +1,4 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { canvas, card, DEMO, drawn, openBoard } from './support/board';
 import { partsOf } from './support/command';
 import { atRest, contents, difference, type Figure, figures, middleOf, written } from './support/picture';

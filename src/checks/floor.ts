@@ -1,3 +1,4 @@
+import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
 import type { Job } from '../vocabulary/job';
 
@@ -18,9 +19,9 @@ export function levelFloor({ job }: { readonly job: Job }): readonly Finding[] {
       subject: { path: '/survey/levels' },
       value: fall,
       limit: LEVEL_ENOUGH,
-      message: `The floor falls ${Math.round(fall * 10) / 10} mm from its highest point, ${Math.round(high.along)} mm along run ${high.run}. Heights are worked from that point.`,
+      message: `The floor falls ${tenth(fall)} mm from its highest point, ${Math.round(high.along)} mm along run ${high.run}. Heights are worked from that point.`,
       source: 'survey',
-      remedy: `Pack the plates up by as much as ${Math.round(fall * 10) / 10} mm at the lowest point.`,
+      remedy: `Pack the plates up by as much as ${tenth(fall)} mm at the lowest point.`,
     },
   ];
 }

@@ -1,3 +1,4 @@
+import { tenth } from '../base/tenth';
 import type { StockItem } from '../vocabulary/book';
 import type { Finding } from '../vocabulary/finding';
 import type { Job } from '../vocabulary/job';
@@ -26,7 +27,7 @@ export function longestStock({
         subject: { part: part.mark, run: part.run },
         value: part.size.length,
         limit,
-        message: `${part.mark} (${part.name}, ${part.where}) is ${Math.round(part.size.length * 10) / 10} mm long; the longest stock is ${limit} mm.`,
+        message: `${part.mark} (${part.name}, ${part.where}) is ${tenth(part.size.length)} mm long; the longest stock is ${limit} mm.`,
         source: 'stock lengths from the stock book',
         remedy: 'Joint it over a stud, or add a longer length to the stock book.',
       },

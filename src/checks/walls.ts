@@ -1,3 +1,4 @@
+import { tenth } from '../base/tenth';
 import { radians } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
 import type { Job } from '../vocabulary/job';
@@ -34,7 +35,7 @@ function atWall(job: Job, rod: Rod, run: RodRun, name: string | undefined, side:
             subject: { run: run.id, path: `/survey/walls/${job.survey.walls.indexOf(wall)}` },
             value: gap,
             limit: LEAST_GAP,
-            message: `${wall.name}, at the ${side} end of run ${run.id}, is ${Math.round(Math.abs(deg) * 100) / 100}° ${what}: a gap of ${Math.round(gap * 10) / 10} mm over the ${over}.`,
+            message: `${wall.name}, at the ${side} end of run ${run.id}, is ${Math.round(Math.abs(deg) * 100) / 100}° ${what}: a gap of ${tenth(gap)} mm over the ${over}.`,
             source: 'survey',
             remedy: 'Leave stuff at that end to scribe to the wall.',
           },

@@ -1,3 +1,4 @@
+import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
 import type { Rhythm } from '../vocabulary/job';
 import type { Bay, PillarMark, RunEnd } from '../vocabulary/rod';
@@ -54,7 +55,7 @@ export function divide(front: Front): Division {
           run,
           path,
           'pillars-wider-than-run',
-          `The end pillars of run ${run} need ${round(need)} mm of face; it has ${round(to - from)} mm.`,
+          `The end pillars of run ${run} need ${tenth(need)} mm of face; it has ${tenth(to - from)} mm.`,
           to - from,
           need,
           'Lengthen the run or make the pillars narrower. Its front is left without pillars.',
@@ -74,7 +75,7 @@ export function divide(front: Front): Division {
           run,
           path,
           'bays-too-narrow',
-          `${wanted} bays in run ${run} leave a bay of ${round(narrowest)} mm between pillars of ${round(width)} mm.`,
+          `${wanted} bays in run ${run} leave a bay of ${tenth(narrowest)} mm between pillars of ${tenth(width)} mm.`,
           narrowest,
           0,
           'Ask for fewer bays, narrower pillars or other marks. The pillars between are left out.',
@@ -112,8 +113,6 @@ function pillarsAndBays(
   }));
   return { pillars, bays };
 }
-
-const round = (mm: number): number => Math.round(mm * 10) / 10;
 
 const stop = (
   run: string,

@@ -1,3 +1,4 @@
+import { tenth } from '../base/tenth';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Backing, Stud } from '../vocabulary/backing';
 import type { Finding } from '../vocabulary/finding';
@@ -132,7 +133,7 @@ const crowded = (run: string, wish: StudWish): Finding => ({
   severity: 'warn',
   rule: 'stud-crowded',
   subject: { run },
-  message: `A stud is wanted on ${Math.round(wish.x * 10) / 10} mm in run ${run} (${wish.reason}), but others stand too near.`,
+  message: `A stud is wanted on ${tenth(wish.x)} mm in run ${run} (${wish.reason}), but others stand too near.`,
   value: wish.x,
   source: 'geometry of the setting-out',
   remedy: 'Move the pillar or the joint, or fix a batten to the neighbouring stud.',

@@ -1,4 +1,5 @@
 import { level, onFace, placeOf } from '../../base/place';
+import { tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 import type { EdgeWork, PartDraft } from '../../vocabulary/part';
 import type { RodRun, RunEnd } from '../../vocabulary/rod';
@@ -109,7 +110,7 @@ function poor(run: RodRun, { longest, low, high, tallest, cuts }: Laying): reado
       subject,
       value: cut.x,
       source: 'common practice, no source',
-      message: `A cladding joint falls in a painted field of run ${run.id}, at ${Math.round(cut.x * 10) / 10} mm: no pillar is in reach of the sheet.`,
+      message: `A cladding joint falls in a painted field of run ${run.id}, at ${tenth(cut.x)} mm: no pillar is in reach of the sheet.`,
       remedy: 'Choose a longer sheet, or a closer pitch of pillars; else fill, tape and sand the joint.',
     });
   return findings;

@@ -1,5 +1,6 @@
 import { rectangle } from '../../base/outline';
 import { lying, type Stuff, standing, straight } from '../../base/stuff';
+import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
 import type { Finding } from '../../vocabulary/finding';
@@ -65,7 +66,7 @@ function tooBig({ run, fillets }: RunFraming, width: number, thickness: number):
         subject: { run },
         value: Math.max(across, longest),
         limit: width,
-        message: `The corner fillet of run ${run} is ${Math.round(longest * 10) / 10} × ${Math.round(across * 10) / 10} mm in section; the frame timber is ${width} × ${thickness} mm.`,
+        message: `The corner fillet of run ${run} is ${tenth(longest)} × ${tenth(across)} mm in section; the frame timber is ${width} × ${thickness} mm.`,
         source: 'geometry of the corner',
         remedy: 'Glue it up from two pieces, or rip it from larger stuff.',
       },

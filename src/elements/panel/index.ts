@@ -1,6 +1,7 @@
 import { boundsOf } from '../../base/outline';
 import { pastCorners } from '../../base/place';
 import { mitredFrame } from '../../base/stuff';
+import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
@@ -131,7 +132,7 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
 }
 
 function noRoom(run: string, where: string, { from, to, low, high }: Opening, width: number): Finding {
-  const short = Math.round(Math.min(to - from, high - low) * 10) / 10;
+  const short = tenth(Math.min(to - from, high - low));
   return {
     severity: 'stop',
     rule: 'panel-no-room',
@@ -151,7 +152,7 @@ const pastMitre = (run: string, where: string, value: number): Finding => ({
   subject: { run, path: '/unit/elements/panel/margin' },
   value,
   limit: 0,
-  message: `The panel frame in ${where} of run ${run} would run ${Math.round(value * 10) / 10} mm past the mitre of the corner.`,
+  message: `The panel frame in ${where} of run ${run} would run ${tenth(value)} mm past the mitre of the corner.`,
   source: 'geometry of the corner',
   remedy: 'More margin, wider corner boards, or a corner that turns less. This frame is left out.',
 });

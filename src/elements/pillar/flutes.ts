@@ -1,3 +1,4 @@
+import { tenth } from '../../base/tenth';
 import type { Segment, Vec2 } from '../../vocabulary/geometry';
 import type { GrooveWork } from '../../vocabulary/part';
 
@@ -26,7 +27,7 @@ export function fluteWidth(
 ): number | string {
   const width = (face - 2 * margin - (count - 1) * spacing) / count;
   if (width <= 0)
-    return `${count} flutes with margins of ${margin} and fillets of ${spacing} leave ${Math.round(width * 10) / 10} mm for each on a face of ${Math.round(face)} mm`;
+    return `${count} flutes with margins of ${margin} and fillets of ${spacing} leave ${tenth(width)} mm for each on a face of ${Math.round(face)} mm`;
   if (depth > width / 2)
     return `flutes ${Math.round(width * 100) / 100} mm wide can't be ${depth} mm deep: at most half their width`;
   if (thickness - depth < LEAST_WEB)

@@ -1,4 +1,5 @@
 import { standing } from '../../base/stuff';
+import { tenth } from '../../base/tenth';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Outline } from '../../vocabulary/geometry';
@@ -74,7 +75,7 @@ function tooNarrow(run: RodRun, pillar: PillarMark, layer: Layer): Finding | und
     ...stop(
       '/unit/elements/pillar/cornerWidth',
       'corner-board-too-narrow',
-      `The corner board at the ${pillar.where} end of run ${run.id} shows ${Math.round((pillar.to - pillar.from) * 10) / 10} mm; its mitre alone needs ${Math.ceil(need)} mm.`,
+      `The corner board at the ${pillar.where} end of run ${run.id} shows ${tenth(pillar.to - pillar.from)} mm; its mitre alone needs ${Math.ceil(need)} mm.`,
       'Widen the corner boards, use thinner stuff, or turn the corner less. The board is left out.',
       pillar.to - pillar.from,
       need,

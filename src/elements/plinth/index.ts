@@ -2,6 +2,7 @@ import { reachOf } from '../../base/edge-path';
 import { alongFace } from '../../base/place';
 import { mouldedStrip } from '../../base/profiles';
 import { lying } from '../../base/stuff';
+import { tenth } from '../../base/tenth';
 import type { Cutter } from '../../vocabulary/book';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
@@ -73,7 +74,7 @@ const tooShort = (run: string, where: string, value: number): Finding => ({
   subject: { run, path: '/unit/elements/pillar/cornerWidth' },
   value,
   limit: LEAST_BLOCK,
-  message: `The corner leaves the plinth block at the ${where} end of run ${run} ${Math.round(value * 10) / 10} mm at its shorter side; ${LEAST_BLOCK} mm is the least.`,
+  message: `The corner leaves the plinth block at the ${where} end of run ${run} ${tenth(value)} mm at its shorter side; ${LEAST_BLOCK} mm is the least.`,
   source: 'geometry of the corner',
   remedy: 'Widen the corner boards, use thinner blocks, or turn the corner less. The block is left out.',
 });

@@ -1,6 +1,7 @@
 import { boundsOf } from '../../base/outline';
 import { alongFace, pastCorners } from '../../base/place';
 import { lying } from '../../base/stuff';
+import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
@@ -78,7 +79,7 @@ function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): 
           subject: { run: run.id, path: '/unit/elements/plinth/overhang' },
           value: clear,
           limit: 0,
-          message: `The plinth blocks of bay ${bay.index + 1} in run ${run.id} overlap by ${Math.round(-clear * 10) / 10} mm; there is no room for skirting.`,
+          message: `The plinth blocks of bay ${bay.index + 1} in run ${run.id} overlap by ${tenth(-clear)} mm; there is no room for skirting.`,
           source: 'geometry of the setting-out',
           remedy: 'Narrower blocks, or fewer bays.',
         });
@@ -91,7 +92,7 @@ function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): 
       subject: { path: '/unit/elements/skirting/moulding' },
       value: outer - inner,
       limit: outer - inner - proud,
-      message: `The skirting stands ${Math.round(proud * 10) / 10} mm proud of the plinth blocks: its ends will show.`,
+      message: `The skirting stands ${tenth(proud)} mm proud of the plinth blocks: its ends will show.`,
       source: 'common practice, no source',
       remedy: 'Choose thicker blocks or thinner skirting.',
     });
@@ -105,7 +106,7 @@ const pastMitre = (run: string, bay: number, value: number): Finding => ({
   subject: { run, path: '/unit/elements/pillar/cornerWidth' },
   value,
   limit: 0,
-  message: `The skirting of bay ${bay} in run ${run} would run ${Math.round(value * 10) / 10} mm past the mitre of the corner.`,
+  message: `The skirting of bay ${bay} in run ${run} would run ${tenth(value)} mm past the mitre of the corner.`,
   source: 'geometry of the corner',
   remedy: 'Widen the corner boards, or turn the corner less. This piece is left out.',
 });

@@ -1,4 +1,5 @@
 import { level, onFace, placeOf, UP } from '../../base/place';
+import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
@@ -111,7 +112,7 @@ function cover(rod: Rod): readonly Finding[] {
         subject: { run: r.id, path: '/unit/depth' },
         value: r.length,
         limit: reach,
-        message: `The return is ${r.length} mm long; behind the frame's face the top covers ${Math.round(reach * 10) / 10} mm.`,
+        message: `The return is ${r.length} mm long; behind the frame's face the top covers ${tenth(reach)} mm.`,
         source: 'geometry of the layers',
         remedy: 'Shorten the return or deepen the unit.',
       }),
