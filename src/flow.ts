@@ -4,6 +4,7 @@ import { rodDrawing as drawRod } from './drawings/rod';
 import { rooms } from './elements/index';
 import { bookOf } from './job/book';
 import { makeReader } from './job/read';
+import { layersOf } from './job/schema';
 import { newJob as startJob } from './job/start';
 import { makeParts } from './parts/make';
 import { totalsOf } from './parts/totals';
@@ -19,10 +20,14 @@ import type { Result } from './vocabulary/result';
 import type { Mark } from './vocabulary/rod';
 
 export { writeJob } from './job/write';
+export { type Alike, alike } from './parts/alike';
 export { rooms };
 
 /** Reads a job file. Never throws: what is wrong comes back as issues at their paths. */
 export const readJob: (text: string) => Result<Job> = makeReader(rooms);
+
+/** Layers to which a length may be taken. */
+export const layers: readonly string[] = layersOf(rooms);
 
 /** A job to start from, with the default stock book. */
 export const newJob = (name: string): Job => startJob(name, rooms);

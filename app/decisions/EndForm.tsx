@@ -4,7 +4,7 @@ import type { EndCondition } from '../../src/vocabulary/job';
 import { app } from '../store/app';
 import { useApp } from '../store/hooks';
 import { ChoiceInput, LengthInput } from './inputs';
-import { endOfKind } from './plan-edits';
+import { type EndName, endOfKind, layerOptions, runAtEnd } from './plan-edits';
 
 const kinds = [
   { value: 'free', label: 'nothing' },
@@ -13,8 +13,9 @@ const kinds = [
 ] as const;
 
 /** What one end of the whole plan stands against. */
-export function EndForm({ which }: { readonly which: 'leftEnd' | 'rightEnd' }) {
+export function EndForm({ which }: { readonly which: EndName }) {
   const end = useApp((state) => state.document.unit.plan[which]);
+  const beside = useApp((state) => runAtEnd(state.document, which)?.over ?? 'frame');
   const walls = useApp((state) => state.document.survey.walls);
   const { edit } = app.getState();
   const change = (next: EndCondition) =>
@@ -28,7 +29,7 @@ export function EndForm({ which }: { readonly which: 'leftEnd' | 'rightEnd' }) {
         value={end.kind}
         options={kinds}
         path={`/unit/plan/${which}/kind`}
-        onValue={(kind) => change(endOfKind(kind))}
+        onValue={(kind) => change(endOfKind(kind, beside))}
       />
       {end.kind === 'wall' && walls.length > 0 ? (
         <ChoiceInput
@@ -40,12 +41,21 @@ export function EndForm({ which }: { readonly which: 'leftEnd' | 'rightEnd' }) {
         />
       ) : null}
       {end.kind === 'return' ? (
-        <LengthInput
-          field={endFields.length}
-          value={end.length}
-          path={`/unit/plan/${which}/length`}
-          onValue={(length) => change({ kind: 'return', length })}
-        />
+        <>
+          <LengthInput
+            field={endFields.length}
+            value={end.length}
+            path={`/unit/plan/${which}/length`}
+            onValue={(length) => change({ ...end, length })}
+          />
+          <ChoiceInput
+            label="Measured over"
+            value={end.over ?? 'frame'}
+            options={layerOptions}
+            path={`/unit/plan/${which}/over`}
+            onValue={(over) => change({ ...end, over })}
+          />
+        </>
       ) : null}
     </fieldset>
   );

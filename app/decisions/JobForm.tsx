@@ -13,6 +13,7 @@ const lines: readonly {
 }[] = [
   { label: 'Job name', path: '/name', most: 200 },
   { label: 'Unit name', path: '/unit/name', most: 200 },
+  { label: 'Made by', path: '/maker/name', most: 200 },
   { label: 'Client', path: '/client/name', most: 200 },
   { label: 'Contact', path: '/client/contact', most: 1000, rows: 2 },
   { label: 'Site address', path: '/site/address', most: 1000, rows: 2 },

@@ -1,16 +1,14 @@
 import { setRun as changeRun, removeRun } from '../../src/job/edits';
 import { runFields } from '../../src/job/fields';
-import { LAYERS } from '../../src/job/read';
 import type { Run } from '../../src/vocabulary/job';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
 import { EndForm } from './EndForm';
+import { cornerWords } from './entry';
 import { ChoiceInput, LengthInput, NumberInput } from './inputs';
-import { roomForRun, withNextRun } from './plan-edits';
+import { layerOptions, roomForRun, withNextRun } from './plan-edits';
 import { RhythmForm } from './RhythmForm';
 import { Section } from './Section';
-
-const layers = LAYERS.map((name) => ({ value: name, label: `the ${name}` }));
 
 function RunForm({ run, index, last }: { readonly run: Run; readonly index: number; readonly last: boolean }) {
   const onRod = useDesign().rod.runs.find((candidate) => candidate.jobIndex === index);
@@ -33,7 +31,7 @@ function RunForm({ run, index, last }: { readonly run: Run; readonly index: numb
         <ChoiceInput
           label="Measured over"
           value={run.over}
-          options={layers}
+          options={layerOptions}
           path={`${path}/over`}
           onValue={(over) => change('Layer measured over', { over })}
         />
@@ -50,6 +48,7 @@ function RunForm({ run, index, last }: { readonly run: Run; readonly index: numb
             field={runFields.deflectionDeg}
             value={run.deflectionDeg}
             path={`${path}/deflectionDeg`}
+            readout={cornerWords}
             onValue={(deflectionDeg) => change('Turn', { deflectionDeg })}
           />
           <ChoiceInput

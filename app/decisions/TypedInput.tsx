@@ -16,13 +16,16 @@ interface Props<T> {
   readonly rows?: number;
   /** Words want more room than figures. */
   readonly words?: boolean;
+  /** What the value comes to, in words: said of what is typed, as it is typed, once it can be read. */
+  readonly readout?: (value: T) => string;
 }
 
 /**
  * A field that is read on Enter and on leaving it. What can't be read stays in the field with a message beside it, and the job
  * keeps its old value; Escape brings that back.
  */
-export function TypedInput<T>({ label, help, shown, read, onValue, path, unit, maxLength, rows, words }: Props<T>) {
+export function TypedInput<T>(props: Props<T>) {
+  const { label, help, shown, read, onValue, path, unit, maxLength, rows, words, readout } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -59,7 +62,10 @@ export function TypedInput<T>({ label, help, shown, read, onValue, path, unit, m
     if (problem) message.current?.scrollIntoView({ block: 'nearest' });
   }, [problem]);
 
-  const described = [help ? `${id}-help` : '', problem ? `${id}-problem` : ''].filter(Boolean).join(' ');
+  const typed = readout && problem === null ? read(draft ?? shown) : null;
+  const described = [help && 'help', typed?.ok && 'readout', problem && 'problem']
+    .flatMap((part) => (part ? [`${id}-${part}`] : []))
+    .join(' ');
   const common = {
     id,
     autoComplete: 'off',
@@ -85,6 +91,11 @@ export function TypedInput<T>({ label, help, shown, read, onValue, path, unit, m
         <p className="help" id={`${id}-help`}>
           {help}
         </p>
+      ) : null}
+      {typed?.ok ? (
+        <output className="readout" id={`${id}-readout`} htmlFor={id}>
+          {readout?.(typed.value)}
+        </output>
       ) : null}
       {problem ? (
         <p className="problem" ref={message} id={`${id}-problem`} role="alert">

@@ -16,6 +16,7 @@ export const withUnit = (mm: number, units: Units): string =>
 
 /** A length typed in the job's units, in mm. */
 export function readLength(text: string, field: Pick<LengthField, 'min' | 'max'>, units: Units): Entry<number> {
+  if (text.trim() === '') return no('Type a length.');
   const read = parseLength(text, units);
   if (!read.ok) return no(read.issues[0]?.message ?? 'Not a length.');
   return within(read.value, field.min, field.max, (n) => withUnit(n, units));
@@ -27,7 +28,7 @@ export function readNumber(text: string, field: Pick<NumberField, 'min' | 'max' 
     .trim()
     .replace(/−/g, '-')
     .replace(field.unit === 'deg' ? /\s*(?:°|deg)$/ : /\s+\S+$/, '');
-  if (!/^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(bare)) return no('Type a number, such as 91.5.');
+  if (!/^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(bare)) return no('Type a number, such as 45.');
   return within(Number(bare.replace(',', '.')), field.min, field.max, showNumber);
 }
 
@@ -68,6 +69,18 @@ export function readWords(text: string, taken: readonly string[]): Entry<string>
   const words = text.trim();
   if (words === '') return no('Type a name.');
   return taken.includes(words) ? no(`There is a “${words}” already.`) : { ok: true, value: words };
+}
+
+/**
+ * A turn from one front to the next, as a surveyor would have found it: the angle between the two fronts, which at an outside
+ * corner is measured through the unit and at an inside one in the room before it.
+ */
+export function cornerWords(deflectionDeg: number): string {
+  if (deflectionDeg === 0) return 'straight on, no corner';
+  const between = `${showNumber(180 - Math.abs(deflectionDeg))}°`;
+  return deflectionDeg > 0
+    ? `outside corner of ${between} (between the fronts, measured through the unit)`
+    : `inside corner of ${between} (between the fronts, measured in front of the unit)`;
 }
 
 /** A number as a person writes it: at most four decimals, no trailing noughts, a true minus. */

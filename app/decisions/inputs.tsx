@@ -64,7 +64,14 @@ export function LengthsInput({
   );
 }
 
-export function NumberInput({ field, value, onValue, path, label }: Of<NumberField, number>) {
+export function NumberInput({
+  field,
+  value,
+  onValue,
+  path,
+  label,
+  readout,
+}: Of<NumberField, number> & { readonly readout?: (value: number) => string }) {
   return (
     <TypedInput
       label={label ?? field.label}
@@ -74,6 +81,7 @@ export function NumberInput({ field, value, onValue, path, label }: Of<NumberFie
       onValue={onValue}
       path={path}
       unit={unitSign[field.unit]}
+      readout={readout}
     />
   );
 }

@@ -1,7 +1,14 @@
-import { addRun, addWall } from '../../src/job/edits';
+import { layers } from '../../src/flow';
+import { addRun, addWall, setEnd } from '../../src/job/edits';
 import { endFields, MOST, rhythmFields, runFields, surveyFields } from '../../src/job/fields';
-import type { EndCondition, Job, Rhythm } from '../../src/vocabulary/job';
+import type { EndCondition, Job, Plan, Rhythm, Run } from '../../src/vocabulary/job';
 import type { RodRun } from '../../src/vocabulary/rod';
+
+/** An end of the whole plan, by its name in the job. */
+export type EndName = 'leftEnd' | 'rightEnd';
+
+/** The layers over which a length can be taken. */
+export const layerOptions = layers.map((name) => ({ value: name, label: `the ${name}` }));
 
 /** One more run after the last, over the same layer as that one, round a square outside corner. */
 export function withNextRun(job: Job): Job {
@@ -13,10 +20,14 @@ export function withNextRun(job: Job): Job {
 /** Whether another run may be added. */
 export const roomForRun = (job: Job): boolean => job.unit.plan.runs.length < MOST.runs;
 
-/** An end of the kind named, with what that kind needs to begin with. */
-export function endOfKind(kind: EndCondition['kind']): EndCondition {
-  return kind === 'return' ? { kind, length: endFields.length.default } : { kind };
+/** An end of the kind named, with what that kind needs to begin with: a return is taken over the layer of the run beside it. */
+export function endOfKind(kind: EndCondition['kind'], over: string): EndCondition {
+  return kind === 'return' ? { kind, length: endFields.length.default, over } : { kind };
 }
+
+/** The run at an end of the plan. */
+export const runAtEnd = ({ unit }: Job, which: EndName): Run | undefined =>
+  unit.plan.runs.at(which === 'leftEnd' ? 0 : -1);
 
 /** Centres of the pillars that stand between the end ones now; none where none stands. */
 const between = (run: RodRun | undefined): readonly number[] =>
@@ -36,13 +47,35 @@ export function rhythmOfKind(by: Rhythm['by'] | 'pillars', run: RodRun | undefin
   }
 }
 
-/** One more surveyed wall, under a name that is free. */
+/** The end that stands against a wall of which nothing is surveyed yet: the left one first. */
+const endWithoutWall = ({ leftEnd, rightEnd }: Plan): EndName | undefined => {
+  const wants = (end: EndCondition): boolean => end.kind === 'wall' && end.wall === undefined;
+  if (wants(leftEnd)) return 'leftEnd';
+  return wants(rightEnd) ? 'rightEnd' : undefined;
+};
+
+/** Direction of a wall that stands square to the run at an end, degrees from −180 (not included) to 180. */
+function squareTo(plan: Plan, end: EndName): number {
+  const turned = end === 'leftEnd' ? 0 : plan.runs.slice(0, -1).reduce((sum, run) => sum + run.deflectionDeg, 0);
+  // Rounded off the noise of adding.
+  const deg = Number((surveyFields.directionDeg.default + turned).toFixed(6));
+  return 180 - ((((180 - deg) % 360) + 360) % 360);
+}
+
+/**
+ * One more surveyed wall, under a name that is free. It is the wall of the end that stands against one and has none yet, square to
+ * it until its direction is typed.
+ */
 export function withNextWall(job: Job): Job {
   const { walls } = job.survey;
+  const { plan } = job.unit;
   let n = walls.length + 1;
   while (walls.some((wall) => wall.name === `Wall ${n}`)) n += 1;
-  const { directionDeg, leanDeg } = surveyFields;
-  return addWall(job, { name: `Wall ${n}`, directionDeg: directionDeg.default, leanDeg: leanDeg.default });
+  const name = `Wall ${n}`;
+  const end = endWithoutWall(plan);
+  const directionDeg = end ? squareTo(plan, end) : surveyFields.directionDeg.default;
+  const walled = addWall(job, { name, directionDeg, leanDeg: surveyFields.leanDeg.default });
+  return end ? setEnd(walled, end === 'leftEnd' ? 'left' : 'right', { kind: 'wall', wall: name }) : walled;
 }
 
 /** Gives a surveyed wall another name; ends that stand against it keep doing so. The name must be free. */

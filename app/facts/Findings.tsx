@@ -2,6 +2,8 @@ import type { Finding } from '../../src/vocabulary/finding';
 import { goToDecision } from '../shell/go-to';
 import { app } from '../store/app';
 import { useDesign } from '../store/hooks';
+import { decisionName } from './decision-name';
+import { type Gathered, gathered } from './gather';
 import { canBeShown, showSubject } from './subject';
 
 const words: Readonly<Record<Finding['severity'], string>> = {
@@ -10,41 +12,63 @@ const words: Readonly<Record<Finding['severity'], string>> = {
   note: 'Worth knowing',
 };
 
-function Text({ finding }: { readonly finding: Finding }) {
-  return (
-    <>
-      <span className={`severity ${finding.severity}`}>{words[finding.severity]}</span>
-      <span className="message">{finding.message}</span>
-    </>
-  );
-}
-
-function Item({ finding }: { readonly finding: Finding }) {
+/** What was found, as a way to what it is about; `headed`: with how grave it is. */
+function Said({ finding, headed }: { readonly finding: Finding; readonly headed: boolean }) {
   const { parts } = useDesign();
-  const { subject } = finding;
+  const { severity, subject, message } = finding;
   const show = () => {
     showSubject(subject, parts, app.getState());
     if (subject.path) goToDecision(subject.path);
   };
+  const text = (
+    <>
+      {headed ? <span className={`severity ${severity}`}>{words[severity]}</span> : null}
+      <span className="message">{message}</span>
+    </>
+  );
+  return canBeShown(subject) ? (
+    <button type="button" className={`finding ${severity}`} onClick={show}>
+      {text}
+    </button>
+  ) : (
+    <div className={`finding ${severity}`}>{text}</div>
+  );
+}
+
+/** The others of a lot, folded away; what to do about them is what is to be done about the first. */
+function Others({ others }: Pick<Gathered, 'others'>) {
+  return (
+    <details className="others">
+      <summary>and {others.length} more like it</summary>
+      <ul>
+        {others.map((finding, i) => (
+          // Two findings may read alike; their order is their identity.
+          // biome-ignore lint/suspicious/noArrayIndexKey: see above
+          <li key={i}>
+            <Said finding={finding} headed={false} />
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function Lot({ first, others }: Gathered) {
+  const { job, rod } = useDesign();
+  const decision = first.subject.path === undefined ? null : decisionName(first.subject.path, job, rod.runs);
   return (
     <li>
-      {canBeShown(subject) ? (
-        <button type="button" className="finding" onClick={show}>
-          <Text finding={finding} />
-        </button>
-      ) : (
-        <div className="finding">
-          <Text finding={finding} />
-        </div>
-      )}
-      <p className="remedy">{finding.remedy}</p>
-      {finding.caution ? <p className="remedy caution">{finding.caution}</p> : null}
-      <p className="source">{finding.source}</p>
+      <Said finding={first} headed />
+      {others.length > 0 ? <Others others={others} /> : null}
+      <p className="remedy">{first.remedy}</p>
+      {first.caution ? <p className="remedy caution">{first.caution}</p> : null}
+      {decision === null ? null : <p className="decided">Decision: {decision}</p>}
+      <p className="source">{first.source}</p>
     </li>
   );
 }
 
-/** What the checks found, worst first; choosing one shows what it is about. */
+/** What the checks found, worst first, like ones together; choosing one shows what it is about. */
 export function Findings() {
   const { findings } = useDesign();
   return (
@@ -54,10 +78,8 @@ export function Findings() {
       </h3>
       {findings.length === 0 ? <p className="aside">The checks found nothing to say.</p> : null}
       <ul className="findings">
-        {findings.map((finding, i) => (
-          // Two findings may read alike; their order is their identity.
-          // biome-ignore lint/suspicious/noArrayIndexKey: see above
-          <Item key={`${finding.rule} ${i}`} finding={finding} />
+        {gathered(findings).map((lot) => (
+          <Lot key={`${lot.first.severity} ${lot.first.rule}`} {...lot} />
         ))}
       </ul>
     </section>

@@ -1,25 +1,8 @@
-import type { EndCut, Part } from '../../src/vocabulary/part';
-import { angle, exactLength, exactSize, length, weight } from '../shell/format';
+import type { Part } from '../../src/vocabulary/part';
+import { exactLength, exactSize, length, weight } from '../shell/format';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
-
-const cuts: Readonly<Record<EndCut['kind'], string>> = {
-  square: 'square',
-  mitre: 'mitred',
-  bevel: 'bevelled',
-  compound: 'compound cut',
-};
-
-/** An end in the words of the saw: what it looks like, what the scales are set to, which side stays long. */
-function endWords({ kind, angleDeg, sawDeg, tiltDeg, longSide }: EndCut): string {
-  if (kind === 'square') return 'square';
-  const settings = [
-    sawDeg === 0 ? '' : `saw at ${angle(sawDeg)}`,
-    tiltDeg === 0 ? '' : `blade tilted ${angle(tiltDeg)}`,
-  ];
-  const side = longSide === 'none' ? '' : `longer at the ${longSide}`;
-  return [`${cuts[kind]} ${angle(angleDeg)}`, ...settings, side].filter(Boolean).join(', ');
-}
+import { edgeWords, endWords } from './end-words';
 
 const Row = ({ name, children }: { readonly name: string; readonly children: React.ReactNode }) => (
   <div className="figure">
@@ -28,11 +11,8 @@ const Row = ({ name, children }: { readonly name: string; readonly children: Rea
   </div>
 );
 
-function Work({ part, units }: { readonly part: Part; readonly units: 'mm' | 'inch' }) {
-  const mm = (value: number) => length(value, units);
-  const edges = part.edges.map(({ edge, work, angleDeg, cutter }) =>
-    [`${edge} ${work}`, angleDeg === undefined ? '' : angle(angleDeg), cutter ?? ''].filter(Boolean).join(', '),
-  );
+function Work({ part, exact }: { readonly part: Part; readonly exact: (mm: number) => string }) {
+  const edges = part.edges.map((edge) => edgeWords(edge, exact));
   return (
     <>
       <Row name="Edges">{edges.length === 0 ? 'square' : edges.join('; ')}</Row>
@@ -41,7 +21,7 @@ function Work({ part, units }: { readonly part: Part; readonly units: 'mm' | 'in
           <ol className="grooves">
             {part.grooves.map(({ centre, width, depth }) => (
               <li key={centre}>
-                centre at {mm(centre)}, {mm(width)} wide, {mm(depth)} deep
+                centre at {exact(centre)}, {exact(width)} wide, {exact(depth)} deep
               </li>
             ))}
           </ol>
@@ -51,16 +31,19 @@ function Work({ part, units }: { readonly part: Part; readonly units: 'mm' | 'in
   );
 }
 
+/** Lengths that differ by less read the same on the card, mm. */
+const SHOWN_APART = 0.005;
+
 /** All that is to be known of the part picked out. */
 export function PartCard() {
   const selected = useApp((state) => state.view.selected);
   const { parts, job, rod } = useDesign();
   const part = parts.find(({ mark }) => mark === selected);
   if (!part) return null;
-  const { units } = job;
   const { length: long, width, thickness } = part.size;
   const material = job.stock.items.find(({ id }) => id === part.material)?.name ?? part.material;
-  const exact = exactSize([long, width, thickness], units);
+  const exact = (mm: number) => exactLength(mm, job.units);
+  const slanted = part.ends.some(({ kind }) => kind !== 'square');
   return (
     <section className="facts card" aria-labelledby="card-title">
       <h3 id="card-title">
@@ -69,15 +52,17 @@ export function PartCard() {
       <dl>
         <Row name="Material">{material}</Row>
         <Row name="Cut to">
-          <strong>{length(part.shopLength, units)}</strong>
+          <strong>{length(part.shopLength, job)}</strong>
+          {slanted ? ' to the long point' : null}
         </Row>
-        <Row name="Exact size">{exact}</Row>
-        {part.shortPoint < part.size.length ? (
-          <Row name="Short point">{exactLength(part.shortPoint, units)}</Row>
+        <Row name="Exact size">{exactSize([long, width, thickness], job.units)}</Row>
+        {part.section === undefined ? null : <Row name="Section">{part.section}</Row>}
+        {part.size.length - part.shortPoint >= SHOWN_APART ? (
+          <Row name="Short point">{exact(part.shortPoint)}</Row>
         ) : null}
         <Row name="First end">{endWords(part.ends[0])}</Row>
         <Row name="Second end">{endWords(part.ends[1])}</Row>
-        <Work part={part} units={units} />
+        <Work part={part} exact={exact} />
         <Row name="Place">
           {[rod.runs.find(({ id }) => id === part.run)?.name ?? part.run, part.where].filter(Boolean).join(', ')}
         </Row>

@@ -7,7 +7,7 @@ import { useBefore } from './useBefore';
 export function Sizes() {
   const { totals, job } = useDesign();
   const before = useBefore()?.totals;
-  const mm = (value: number) => length(value, job.units);
+  const mm = (value: number) => length(value, job);
   const count = (value: number) => String(value);
   const by = (now: number, then: number | undefined, show: (value: number) => string) =>
     then === undefined ? null : change(now, then, show);

@@ -48,33 +48,36 @@ export function Lane({ lane, ...board }: BoardProps & { readonly lane: LaneBox }
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus */}
       <g aria-hidden="true">
         {strip.widths.map((width) => (
-          <Figure key={width.from} width={width} middle={top + height / 2} layout={layout} format={board.format} />
+          <Dimension key={width.from} width={width} y={lane.widthsAt} layout={layout} format={board.format} />
         ))}
       </g>
     </g>
   );
 }
 
-/** A width, where there is room to write it. */
-function Figure({
-  width,
-  middle,
-  layout,
-  format,
-}: {
-  width: Width;
-  middle: number;
-  layout: Layout;
-  format: BoardProps['format'];
-}) {
+interface DimensionProps {
+  readonly width: Width;
+  readonly y: number;
+  readonly layout: Layout;
+  readonly format: BoardProps['format'];
+}
+
+/** A width over its lane, from stroke to stroke, where there is room to write it: the line is broken for the figure. */
+function Dimension({ width, y, layout, format }: DimensionProps) {
   const text = format(width.to - width.from);
   const from = layout.at(width.from);
   const to = layout.at(width.to);
-  if (layout.widthOf(text) + 6 > to - from) return null;
+  const wide = layout.widthOf(text);
+  if (wide + 4 > to - from) return null;
+  const middle = (from + to) / 2;
+  const line = `M${from} ${y}H${middle - wide / 2}M${middle + wide / 2} ${y}H${to}`;
   return (
-    <text className="rod-width" x={(from + to) / 2} y={middle + 4}>
-      {text}
-    </text>
+    <>
+      <path className="rod-dimension" d={`${line}M${from} ${y - 4}v8M${to} ${y - 4}v8`} />
+      <text className="rod-width" x={middle} y={y + 4}>
+        {text}
+      </text>
+    </>
   );
 }
 
@@ -93,9 +96,9 @@ interface PinProps extends BoardProps {
 }
 
 /** One mark: a pencil stroke across the lane with a tick at its foot, which one can take hold of. */
-function Pin({ stroke, top, foot, reach, layout, exact, current, selected, onHold, onPoint, onPick }: PinProps) {
+function Pin({ stroke, top, foot, reach, layout, full, current, selected, onHold, onPoint, onPick }: PinProps) {
   const x = layout.at(stroke.x);
-  const name = `${exact(stroke.x)} ${stroke.reasons.join('; ')}`;
+  const name = `${full(stroke.x)} ${stroke.reasons.join('; ')}`;
   const pick = (): void => {
     onHold(stroke.id);
     if (stroke.part !== null) onPick(stroke.part);

@@ -1,7 +1,8 @@
 import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { figure, length } from '../shell/format';
+import { app } from '../store/app';
 import { useApp, useCurrentRun, useDesign } from '../store/hooks';
 import { Board } from './Board';
-import { exactly, toTheStep } from './figures';
 import { layOut, type Wish } from './layout';
 import { RunTabs } from './RunTabs';
 import './rod.css';
@@ -21,16 +22,16 @@ export function RodBoard() {
   const design = useDesign();
   const run = useCurrentRun();
   const selected = useApp((state) => state.view.selected);
-  const setRun = useApp((state) => state.setRun);
-  const select = useApp((state) => state.select);
+  const folded = useApp((state) => state.view.rodFolded[state.view.pane]);
+  const { setRun, foldRod } = app.getState();
   const [zoom, setZoom] = useState(1);
   const [inHand, setInHand] = useState<string | null>(null);
   const [pointedAt, setPointedAt] = useState<string | null>(null);
   const scroller = useRef<HTMLDivElement>(null);
   const room = useRoom(scroller);
   const { units, tools } = design.job;
-  const format = useCallback((mm: number) => toTheStep(mm, units, tools.roundingStep), [units, tools]);
-  const exact = useCallback((mm: number) => exactly(mm, units), [units]);
+  const format = useCallback((mm: number) => figure(mm, { units, tools }), [units, tools]);
+  const full = useCallback((mm: number) => length(mm, { units, tools }), [units, tools]);
 
   const strips = useMemo(() => (run ? stripsOf(design, run) : []), [design, run]);
   const strokes = useMemo(() => inOrder(strips), [strips]);
@@ -46,8 +47,8 @@ export function RodBoard() {
     const wishes: Wish[] = [];
     if (held) wishes.push({ x: held.x, rank: 0 });
     if (picked) wishes.push({ x: picked.from, rank: 1 }, { x: picked.to, rank: 2 });
-    return layOut(run, strips, { ...room, width: Math.floor(room.width * zoom) }, design.rod.height, format, wishes);
-  }, [run, room, zoom, strips, held, picked, design.rod.height, format]);
+    return layOut(run, strips, { ...room, width: Math.floor(room.width * zoom) }, design.rod, format, wishes);
+  }, [run, room, zoom, strips, held, picked, design.rod, format]);
 
   const pickedMark = picked?.mark;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the board slides for what is picked, not for every change of it
@@ -56,7 +57,7 @@ export function RodBoard() {
   }, [pickedMark, zoom]);
 
   const runId = run?.id;
-  const pick = useCallback((mark: string) => select(mark, runId), [select, runId]);
+  const pick = useCallback((mark: string) => app.getState().select(mark, runId), [runId]);
   const steer = useCallback(
     (event: KeyboardEvent) => {
       const next = current && steered(strips, current, event.key);
@@ -77,15 +78,28 @@ export function RodBoard() {
         <p className="rod-readout">
           {shown ? (
             <>
-              <b>{exact(shown.x)}</b> {shown.reasons.join(' · ')}
+              <b>{full(shown.x)}</b> {shown.reasons.join(' · ')}
             </>
           ) : (
-            'Running measurements from the left end of the frame'
+            'Running figures from the left end of the frame line'
           )}
         </p>
-        <Stretch times={zoom} onTimes={setZoom} />
+        <div className="rod-tools">
+          {folded ? null : <Stretch times={zoom} onTimes={setZoom} />}
+          <button
+            type="button"
+            className="rod-fold"
+            aria-expanded={!folded}
+            aria-controls="rod-board"
+            aria-label={folded ? 'Unfold the rod' : 'Fold away the rod'}
+            onClick={() => foldRod(!folded)}
+          >
+            {folded ? 'unfold' : 'fold away'}
+          </button>
+        </div>
       </header>
-      <div className="rod-board" role="tabpanel" id="rod-board" aria-labelledby={`rod-run-${run.id}`}>
+      {/* Hidden, not taken down: its room is measured again when it is unfolded. */}
+      <div className="rod-board" role="tabpanel" id="rod-board" aria-labelledby={`rod-run-${run.id}`} hidden={folded}>
         <div className="rod-captions" aria-hidden="true">
           {layout?.lanes.map(({ strip, top, height }) => (
             <span key={strip.lane} style={{ top, height }}>
@@ -99,7 +113,7 @@ export function RodBoard() {
               layout={layout}
               name={`Marks of ${run.name}`}
               format={format}
-              exact={exact}
+              full={full}
               current={current?.id ?? null}
               selected={selected}
               picked={picked}

@@ -6,9 +6,9 @@ import type { Block } from './strips';
 export interface BoardProps {
   readonly layout: Layout;
   readonly name: string;
-  /** A length as written on the board, and in full with its unit. */
+  /** A length as written on the board, and with its unit. */
   readonly format: (mm: number) => string;
-  readonly exact: (mm: number) => string;
+  readonly full: (mm: number) => string;
   /** The mark that the keyboard reaches first. */
   readonly current: string | null;
   readonly selected: string | null;

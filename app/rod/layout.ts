@@ -1,13 +1,15 @@
-import type { RodRun } from '../../src/vocabulary/rod';
+import { SAME_LENGTH } from '../../src/base/tolerance';
+import type { Rod, RodRun } from '../../src/vocabulary/rod';
 import { place, type Wanted, type Written } from './placing';
 import { inOrder, type Strip, type Stroke } from './strips';
 import type { Room } from './useRoom';
 
-/** Height of each lane on the board, gap between lanes, room at the ends and above, px. */
-const LANE_HEIGHT: Readonly<Record<Strip['lane'], number>> = { front: 74, skin: 44, timber: 66, behind: 30 };
-const LANE_GAP = 7;
+/** Height of each lane on the board, of the strip over it for its widths, gap between lanes, room at the ends and above, px. */
+const LANE_HEIGHT: Readonly<Record<Strip['lane'], number>> = { front: 62, skin: 28, timber: 52, behind: 28 };
+const WIDTHS_HEIGHT = 15;
+const LANE_GAP = 5;
 const SIDE = 16;
-const HEAD = 8;
+const HEAD = 4;
 
 /** Rows of figures under the lanes, and the height of one. */
 export const ROWS = 2;
@@ -18,6 +20,8 @@ export interface LaneBox {
   readonly strip: Strip;
   readonly top: number;
   readonly height: number;
+  /** Where the line for its widths lies, over what is drawn in it. */
+  readonly widthsAt: number;
 }
 
 /** The board of one run, ready to be drawn; everything in pixels unless it says mm. */
@@ -47,28 +51,39 @@ const RANK: Readonly<Record<Strip['lane'], number>> = { front: 4, skin: 5, timbe
 /** The ends of the frame line come before all marks, and after what has been picked out. */
 const END_RANK = 3;
 
+/** How far the board goes: over the frame line, and all that is on the front or in the frame; what lies on top of the frame may run off it. */
+function reachOf(
+  run: Pick<RodRun, 'length'>,
+  strips: readonly Strip[],
+  frameHeight: number,
+): readonly [number, number] {
+  const upright = strips.flatMap(({ blocks }) => blocks.filter(({ low }) => low < frameHeight - SAME_LENGTH));
+  const reach = [
+    0,
+    run.length,
+    ...upright.flatMap(({ from, to }) => [from, to]),
+    ...strips.flatMap(({ strokes }) => strokes.map(({ x }) => x)),
+  ];
+  return [Math.min(...reach), Math.max(...reach)];
+}
+
 /**
  * Lays a run out on a board.
- * @param heightMm full height of the unit, which each lane's height stands for
+ * @param heights full height of the unit, which each lane's height stands for, and of its frame, mm
  * @param format a length in mm in the job's units
  */
 export function layOut(
   run: Pick<RodRun, 'length'>,
   strips: readonly Strip[],
   room: Room,
-  heightMm: number,
+  heights: Pick<Rod, 'height' | 'frameHeight'>,
   format: (mm: number) => string,
   wishes: readonly Wish[],
 ): Layout {
-  const { width, digit } = room;
-  const widthOf = (text: string): number => text.length * digit + 2;
-  const reach = [
-    0,
-    run.length,
-    ...strips.flatMap((s) => [...s.blocks.flatMap((b) => [b.from, b.to]), ...s.strokes.map((m) => m.x)]),
-  ];
-  const from = Math.min(...reach);
-  const to = Math.max(...reach);
+  const { width, digit, sign } = room;
+  const widthOf = (text: string): number =>
+    [...text].reduce((sum, letter) => sum + (/\d/.test(letter) ? digit : sign), 2);
+  const [from, to] = reachOf(run, strips, heights.frameHeight);
   const scale = (width - 2 * SIDE) / Math.max(to - from, 1);
   const at = (mm: number): number => SIDE + (mm - from) * scale;
 
@@ -76,7 +91,9 @@ export function layOut(
   let top = HEAD;
   for (const strip of strips) {
     const height = LANE_HEIGHT[strip.lane];
-    lanes.push({ strip, top, height });
+    const widthsAt = top + WIDTHS_HEIGHT / 2;
+    if (strip.widths.length > 0) top += WIDTHS_HEIGHT;
+    lanes.push({ strip, top, height, widthsAt });
     top += height + LANE_GAP;
   }
   const ruler = top + 2;
@@ -88,7 +105,7 @@ export function layOut(
     lanes,
     ruler,
     at,
-    rise: (mm, lane) => (lane.height * Math.max(0, Math.min(mm, heightMm))) / Math.max(heightMm, 1),
+    rise: (mm, lane) => (lane.height * Math.max(0, Math.min(mm, heights.height))) / Math.max(heights.height, 1),
     ticks: [...new Set([0, run.length, ...strokes.map((s) => s.x)])].map(at),
     figures: figuresOf(run, strokes, wishes, at, format, widthOf, width),
   };
@@ -104,7 +121,8 @@ function figuresOf(
   width: number,
 ): Layout['figures'] {
   const ranked = [
-    ...wishes,
+    // What runs off the board has no place under it.
+    ...wishes.filter(({ x }) => at(x) >= 0 && at(x) <= width),
     { x: 0, rank: END_RANK },
     { x: run.length, rank: END_RANK },
     ...strokes.map((stroke) => ({ x: stroke.x, rank: RANK[stroke.lane] })),

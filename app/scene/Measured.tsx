@@ -1,12 +1,14 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useMemo } from 'react';
-import { type LineBasicMaterial, Vector3 } from 'three';
+import { type BufferGeometry, type Camera, type LineBasicMaterial, Vector4 } from 'three';
+import type { Vec2, Vec3 } from '../../src/vocabulary/geometry';
 import { useLineGeometry } from './Heaps';
+import { type Label, seenMiddle, spread, type Thrown } from './labels';
 import { isReadable, type Measure } from './measures';
 import { LAST } from './Picked';
 
-/** Turn in the frame: the picture is drawn in turn 1, and only then is the camera settled. */
-const AFTER_DRAWING = 2;
+/** Turn in the frame: the picture is drawn in turn 1, and lines without a figure are not to be in it. */
+const BEFORE_DRAWING = 0.5;
 
 interface MeasuredProps {
   readonly measures: readonly Measure[];
@@ -21,32 +23,61 @@ export function Measured({ measures, material, format, sheet }: MeasuredProps) {
   const lines = useMemo(() => new Float32Array(measures.flatMap((measure) => measure.lines.flat(2))), [measures]);
   const geometry = useLineGeometry(lines);
   const figures = useFigures(measures, format, sheet);
-  const spot = useMemo(() => new Vector3(), []);
 
   useFrame(({ camera, size }) => {
-    for (const { measure, element, half } of figures.current) {
-      const shown = isReadable(measure, [camera.position.x, camera.position.y, camera.position.z]);
-      element.style.visibility = shown ? 'visible' : 'hidden';
-      if (!shown) continue;
-      spot.set(...measure.label).project(camera);
-      const x = within(((spot.x + 1) / 2) * size.width, half.x, size.width);
-      const y = within(((1 - spot.y) / 2) * size.height, half.y, size.height);
-      element.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px) translate(-50%, -50%)`;
+    camera.updateMatrixWorld();
+    const wanted = figures.current.flatMap((figure) => {
+      const at = spotOf(figure.measure, camera, size.width, size.height);
+      return at ? [{ figure, at, half: figure.half }] : [];
+    });
+    const spots = spread(wanted, size.width, size.height);
+    const shown = new Map(wanted.flatMap(({ figure }, i) => (spots[i] ? [[figure, spots[i]] as const] : [])));
+    for (const figure of figures.current) {
+      const spot = shown.get(figure);
+      figure.element.style.visibility = spot ? 'visible' : 'hidden';
+      if (spot)
+        figure.element.style.transform = `translate(${spot[0].toFixed(1)}px, ${spot[1].toFixed(1)}px) translate(-50%, -50%)`;
     }
-  }, AFTER_DRAWING);
+    drawOnly(geometry, measures, new Set([...shown.keys()].map(({ measure }) => measure)));
+  }, BEFORE_DRAWING);
   return <lineSegments geometry={geometry} material={material} renderOrder={LAST + 2} />;
 }
 
-/** A figure whose place is in the picture is kept in it whole; one whose place has left it goes too. */
-function within(at: number, half: number, size: number): number {
-  return at < 0 || at > size ? at : Math.max(half, Math.min(size - half, at));
+const point = new Vector4();
+
+function thrown(at: Vec3, camera: Camera): Thrown {
+  point
+    .set(...at, 1)
+    .applyMatrix4(camera.matrixWorldInverse)
+    .applyMatrix4(camera.projectionMatrix);
+  return [point.x, point.y, point.w];
 }
 
-interface Figure {
+/** Where a measure's figure wants to be: on the middle of what is seen of its line, where that is worth reading. */
+function spotOf(measure: Measure, camera: Camera, width: number, height: number): Vec2 | null {
+  const { x, y, z } = camera.position;
+  if (!isReadable(measure, [x, y, z])) return null;
+  const [from, to] = measure.lines[0]!;
+  return seenMiddle(thrown(from, camera), thrown(to, camera), width, height);
+}
+
+/** Leaves the lines of those measures in the picture whose figures are shown. */
+function drawOnly(geometry: BufferGeometry, measures: readonly Measure[], shown: ReadonlySet<Measure>): void {
+  const corners: number[] = [];
+  let at = 0;
+  for (const measure of measures) {
+    const count = 2 * measure.lines.length;
+    if (shown.has(measure)) for (let i = 0; i < count; i++) corners.push(at + i);
+    at += count;
+  }
+  const present = geometry.getIndex()?.array;
+  if (present?.length === corners.length && corners.every((corner, i) => corner === present[i])) return;
+  geometry.setIndex(corners);
+}
+
+interface Figure extends Pick<Label, 'half'> {
   readonly measure: Measure;
   readonly element: HTMLElement;
-  /** Half its width and height, px. */
-  readonly half: { readonly x: number; readonly y: number };
 }
 
 function useFigures(
@@ -59,12 +90,12 @@ function useFigures(
   useEffect(() => {
     const host = sheet.current;
     if (!host) return;
-    figures.current = measures.map((measure) => {
+    figures.current = measures.map((measure): Figure => {
       const element = host.ownerDocument.createElement('span');
       element.className = 'scene-figure';
       element.textContent = format(measure);
       host.append(element);
-      return { measure, element, half: { x: element.offsetWidth / 2, y: element.offsetHeight / 2 } };
+      return { measure, element, half: [element.offsetWidth / 2, element.offsetHeight / 2] };
     });
     invalidate();
     return () => {

@@ -88,10 +88,13 @@ function stand(
   { box, runs, aspect }: Props & { readonly aspect: number },
 ): void {
   const run = currentRun(runs);
+  const first = runs.find(({ jobIndex }) => jobIndex === 0) ?? runs[0];
   // No picture while the view is put away behind another pane.
-  if (!run || !(aspect > 0 && Number.isFinite(aspect))) return;
+  if (!run || !first || !(aspect > 0 && Number.isFinite(aspect))) return;
   const to =
-    look === 'room' ? roomStand(runs, box, aspect) : standFor(look, run, box, aspect, present(camera, controls));
+    look === 'room'
+      ? roomStand(runs, box, aspect)
+      : standFor(look, { run, first }, box, aspect, present(camera, controls));
   camera.fov = to.fovDeg;
   camera.position.set(...to.position);
   controls.target.set(...to.target);

@@ -2,7 +2,7 @@ import { Canvas } from '@react-three/fiber';
 import { useCallback, useMemo, useRef, useState } from 'react';
 import type { Design } from '../../src/vocabulary/design';
 import type { BuildStage } from '../../src/vocabulary/part';
-import { toTheStep } from '../rod/figures';
+import { figure } from '../shell/format';
 import { useApp, useDesign } from '../store/hooks';
 import { assemble, boxOf } from './assembly';
 import { Guard, hasWebGL, NoPicture } from './Guard';
@@ -27,9 +27,9 @@ export function Scene() {
   const assembly = useMemo(() => assemble(partsUpTo(design.parts, mode), mode), [design, mode]);
   const box = useMemo(() => boxOf(design.parts), [design]);
   const picked = useMemo(() => design.parts.find((part) => part.mark === selected), [design, selected]);
-  const format = useCallback((mm: number) => toTheStep(mm, units, tools.roundingStep), [units, tools]);
-  const figure = useCallback(
-    ({ mm, front, name }: Measure) => (front ? `${name}: ${format(mm)}` : format(mm)),
+  const format = useCallback((mm: number) => figure(mm, { units, tools }), [units, tools]);
+  const words = useCallback(
+    ({ mm, over, name }: Measure) => (over === undefined ? format(mm) : `${name}: ${format(mm)} over ${over}`),
     [format],
   );
   const pick = useCallback(
@@ -56,9 +56,10 @@ export function Scene() {
               assembly={assembly}
               box={box}
               rod={design.rod}
+              plan={design.job.unit.plan}
               picked={picked}
               measured={measured}
-              format={figure}
+              format={words}
               sheet={sheet}
               summary={summaryOf(design, mode, format)}
               onPick={pick}

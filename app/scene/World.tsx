@@ -2,6 +2,7 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useMemo } from 'react';
 import { PerspectiveCamera } from 'three';
 import { add, scale, sub } from '../../src/base/vec';
+import type { Plan } from '../../src/vocabulary/job';
 import type { Part } from '../../src/vocabulary/part';
 import type { Rod } from '../../src/vocabulary/rod';
 import type { Assembly, Box } from './assembly';
@@ -19,6 +20,7 @@ interface Props {
   readonly assembly: Assembly;
   readonly box: Box;
   readonly rod: Rod;
+  readonly plan: Plan;
   readonly picked: Part | undefined;
   readonly measured: boolean;
   readonly format: (measure: Measure) => string;
@@ -28,7 +30,7 @@ interface Props {
 }
 
 /** Everything inside the picture. */
-export function World({ assembly, box, rod, picked, measured, format, sheet, summary, onPick }: Props) {
+export function World({ assembly, box, rod, plan, picked, measured, format, sheet, summary, onPick }: Props) {
   const canvas = useThree((state) => state.gl.domElement);
   useTally(() => canvas);
   useEffect(() => {
@@ -38,7 +40,7 @@ export function World({ assembly, box, rod, picked, measured, format, sheet, sum
   useRedrawWhenRestored();
 
   const face = useMemo(() => facing(rod.runs), [rod]);
-  const whole = useMemo(() => measuresOfRod(rod), [rod]);
+  const whole = useMemo(() => measuresOfRod(rod, plan), [rod, plan]);
   const measures = useMemo(() => (picked ? measuresOf(picked) : whole), [picked, whole]);
   const seen = useMemo(() => (measured ? boxWith(box, whole) : box), [measured, box, whole]);
 

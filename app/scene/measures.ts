@@ -1,8 +1,10 @@
+import { boundsOf } from '../../src/base/outline';
 import { onFace, toUnit } from '../../src/base/place';
 import { add2, dot, dot2, scale, scale2, sub } from '../../src/base/vec';
 import type { Vec2, Vec3 } from '../../src/vocabulary/geometry';
+import type { Plan } from '../../src/vocabulary/job';
 import type { Part } from '../../src/vocabulary/part';
-import type { Rod } from '../../src/vocabulary/rod';
+import type { Rod, RodRun } from '../../src/vocabulary/rod';
 import type { Box } from './assembly';
 import { solidOf } from './solid';
 import { facing } from './standpoint';
@@ -13,6 +15,8 @@ export interface Measure {
   readonly mm: number;
   readonly lines: readonly (readonly [Vec3, Vec3])[];
   readonly label: Vec3;
+  /** The layer over which the size was asked for. */
+  readonly over?: string;
   /** Where it is only worth reading from one side: the direction of that side. */
   readonly front?: Vec3;
 }
@@ -21,9 +25,16 @@ export interface Measure {
 const OFF = 45;
 const BEYOND = 15;
 
+/** A part's extents across and out, mm: of a stick, whichever is the greater is its width, so the size doesn't tell. */
+function sectionOf({ shape, size }: Pick<Part, 'shape' | 'size'>): { readonly across: number; readonly out: number } {
+  if (shape.kind === 'board') return { across: size.width, out: size.thickness };
+  const { min, max } = boundsOf(shape.section);
+  return { across: max[0] - min[0], out: max[1] - min[1] };
+}
+
 /**
- * A part's three sizes, set out on its face: the length below, the width to the left, the thickness at the upper right.
- * The figures are the part's own sizes (long point to long point), not measured off the mesh.
+ * A part's three sizes, set out on its face: the length below, what it measures across to the left, out at the upper right.
+ * The figures are the part's own sizes (long point to long point), not measured off the mesh. Length, width, thickness, in order.
  */
 export function measuresOf(part: Pick<Part, 'shape' | 'place' | 'size'>): readonly Measure[] {
   const { min, max } = solidOf(part.shape);
@@ -52,10 +63,16 @@ export function measuresOf(part: Pick<Part, 'shape' | 'place' | 'size'>): readon
       label: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2],
     };
   };
+  const { across, out } = sectionOf(part);
+  const upright = part.shape.kind === 'board' || across >= out;
+  const [first, second] = upright ? ['width', 'thickness'] : ['thickness', 'width'];
+  const section = [
+    line(first!, across, [x0, y0, z1], [x0, y1, z1], [-1, 0, 0]),
+    line(second!, out, [x1, y1, z0], [x1, y1, z1], [1, 0, 0]),
+  ];
   return [
     line('length', part.size.length, [x0, y0, z1], [x1, y0, z1], [0, -1, 0]),
-    line('width', part.size.width, [x0, y0, z1], [x0, y1, z1], [-1, 0, 0]),
-    line('thickness', part.size.thickness, [x1, y1, z0], [x1, y1, z1], [1, 0, 0]),
+    ...(upright ? section : section.reverse()),
   ];
 }
 
@@ -63,20 +80,39 @@ export function measuresOf(part: Pick<Part, 'shape' | 'place' | 'size'>): readon
 const BEFORE = 180;
 const STROKE = 60;
 
-/** The unit's sizes: each run's length along the frame line, chalked on the floor before it, and the height at the left. */
-export function measuresOfRod(rod: Pick<Rod, 'runs' | 'layers' | 'height'>): readonly Measure[] {
+/** The length that was asked for in a run, and the layer to which it was taken. */
+function askedOf({ id, jobIndex }: Pick<RodRun, 'id' | 'jobIndex'>, plan: Plan): { length: number; over: string } {
+  const run = jobIndex === null ? undefined : plan.runs[jobIndex];
+  if (run) return run;
+  const end = id === 'RL' ? plan.leftEnd : plan.rightEnd;
+  return end.kind === 'return' ? { length: end.length, over: end.over ?? 'frame' } : { length: 0, over: 'frame' };
+}
+
+/** How far a layer goes beyond an end of the frame line, mm. */
+const beyond = (rod: Pick<Rod, 'layers' | 'top'>, over: string, end: RodRun['left']): number =>
+  end.kind === 'corner' ? (rod.layers[over]?.outer ?? 0) * end.grows : over === rod.top.layer ? end.topBeyond : 0;
+
+/**
+ * The unit's sizes: each run's length as it was asked for, over its layer, chalked on the floor before it, and the height at the
+ * left.
+ */
+export function measuresOfRod(rod: Pick<Rod, 'runs' | 'layers' | 'height' | 'top'>, plan: Plan): readonly Measure[] {
   const before = Math.max(0, ...Object.values(rod.layers).map((layer) => layer.outer)) + BEFORE;
   const lengths = rod.runs.map((run): Measure => {
     const at = (x: number, d: number): Vec3 => onFace(run, x, d, 0);
+    const { length, over } = askedOf(run, plan);
+    const from = -beyond(rod, over, run.left);
+    const to = run.length + beyond(rod, over, run.right);
     return {
       name: run.name,
-      mm: run.length,
+      mm: length,
+      over,
       lines: [
-        [at(0, before), at(run.length, before)],
-        [at(0, before - STROKE), at(0, before + STROKE)],
-        [at(run.length, before - STROKE), at(run.length, before + STROKE)],
+        [at(from, before), at(to, before)],
+        [at(from, before - STROKE), at(from, before + STROKE)],
+        [at(to, before - STROKE), at(to, before + STROKE)],
       ],
-      label: at(run.length / 2, before),
+      label: at((from + to) / 2, before),
       front: [run.front[0], run.front[1], 0],
     };
   });
@@ -85,9 +121,11 @@ export function measuresOfRod(rod: Pick<Rod, 'runs' | 'layers' | 'height'>): rea
   const [fx, fy] = facing(rod.runs);
   const left: Vec2 = [fy, -fx];
   const ends = rod.runs.flatMap((run) => [run.origin, add2(run.origin, scale2(run.along, run.length))]);
-  const [leftmost] = ends.sort((a, b) => dot2(b, left) - dot2(a, left));
-  const up = (z: number, aside = 0): Vec3 => {
-    const [x, y] = add2(leftmost!, scale2(left, before + BEFORE / 2 + aside));
+  // Of two as far left the one further to the front, where nothing stands before it.
+  const aside = (p: Vec2): number => dot2(p, left) + dot2(p, [fx, fy]) / 4;
+  const [leftmost] = ends.sort((a, b) => aside(b) - aside(a));
+  const up = (z: number, shift = 0): Vec3 => {
+    const [x, y] = add2(leftmost!, scale2(left, before + BEFORE / 2 + shift));
     return [x, y, z];
   };
   const height: Measure = {

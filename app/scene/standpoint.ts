@@ -51,14 +51,21 @@ export function welcome(runs: readonly Pick<RodRun, 'front' | 'length'>[]): Vec3
   return unit([c * x - s * y, s * x + c * y, 0.46]);
 }
 
-/** The direction towards the viewer for a look at a run; `fit` keeps the present one. */
-function directionOf(look: Exclude<Look, 'room'>, run: Pick<RodRun, 'front' | 'along'>, present: Vec3): Vec3 {
+/** What a look is taken of: the run in hand, and the first, by which the plan always lies. */
+export interface Sighted {
+  readonly run: Pick<RodRun, 'front' | 'along'>;
+  readonly first: Pick<RodRun, 'front'>;
+}
+
+/** The direction towards the viewer for a look; `fit` keeps the present one. */
+function directionOf(look: Exclude<Look, 'room'>, { run, first }: Sighted, present: Vec3): Vec3 {
   const front: Vec3 = [run.front[0], run.front[1], 0];
   const along: Vec3 = [run.along[0], run.along[1], 0];
+  const foot: Vec3 = [first.front[0], first.front[1], 0];
   const directions: Readonly<Record<Exclude<Look, 'room'>, Vec3>> = {
     fit: present,
     front,
-    plan: unit(add([0, 0, 1], scale(front, HAIR))),
+    plan: unit(add([0, 0, 1], scale(foot, HAIR))),
     left: scale(along, -1),
     right: along,
   };
@@ -100,13 +107,13 @@ function isSquare(toViewer: Vec3, run: Pick<RodRun, 'front' | 'along'>): boolean
  */
 export function standFor(
   look: Exclude<Look, 'room'>,
-  run: Pick<RodRun, 'front' | 'along'>,
+  sighted: Sighted,
   box: Box,
   aspect: number,
   present: Standpoint,
 ): Standpoint {
-  const toViewer = directionOf(look, run, unit(sub(present.position, present.target)));
-  return standOff(box, toViewer, isSquare(toViewer, run) ? FAR_FOV_DEG : NEAR_FOV_DEG, aspect);
+  const toViewer = directionOf(look, sighted, unit(sub(present.position, present.target)));
+  return standOff(box, toViewer, isSquare(toViewer, sighted.run) ? FAR_FOV_DEG : NEAR_FOV_DEG, aspect);
 }
 
 /** Where somebody in the room would stand: the first standpoint, and the way back from the square looks. */

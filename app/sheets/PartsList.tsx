@@ -1,121 +1,110 @@
-import { useState } from 'react';
-import { formatLength } from '../../src/base/lengths';
-import type { EndCut, Part } from '../../src/vocabulary/part';
-import { angle, weight } from '../shell/format';
-import { app } from '../store/app';
+import { type ReactNode, useMemo, useState } from 'react';
+import { alike } from '../../src/flow';
+import { Choice } from '../shell/Choice';
 import { useApp, useDesign } from '../store/hooks';
+import { type Heading, ONE_BY_ONE, TOGETHER } from './columns';
+import { AlikeRow, PartRow } from './rows';
 
 /** Rows shown at a time: a browser lays out this many without delay. */
 export const ROWS = 250;
 
-const end = ({ kind, angleDeg }: EndCut): string => (kind === 'square' ? 'square' : `${kind} ${angle(angleDeg)}`);
+type Way = 'single' | 'together';
+const ways: readonly { readonly value: Way; readonly label: string }[] = [
+  { value: 'single', label: 'One by one' },
+  { value: 'together', label: 'Alike together' },
+];
 
-function Row({
-  part,
-  material,
-  units,
-  picked,
-}: {
-  readonly part: Part;
-  readonly material: string;
-  readonly units: 'mm' | 'inch';
-  readonly picked: boolean;
-}) {
-  const choose = () => app.getState().select(picked ? null : part.mark, part.run);
+interface PagerProps {
+  readonly page: number;
+  readonly pages: number;
+  readonly onPage: (page: number) => void;
+}
+
+function Pager({ page, pages, onPage }: PagerProps) {
+  if (pages < 2) return null;
   return (
-    // The mark's own button serves the keyboard; the rest of the row is a larger target for the mouse.
-    <tr className={picked ? 'picked' : undefined} onClick={choose}>
-      <th scope="row">
-        <button
-          type="button"
-          aria-pressed={picked}
-          onClick={(event) => {
-            event.stopPropagation();
-            choose();
-          }}
-        >
-          {part.mark}
-        </button>
-      </th>
-      <td>{part.name}</td>
-      <td className="number">{formatLength(part.shopLength, units)}</td>
-      <td className="number">{formatLength(part.size.width, units)}</td>
-      <td className="number">{formatLength(part.size.thickness, units)}</td>
-      <td>{end(part.ends[0])}</td>
-      <td>{end(part.ends[1])}</td>
-      <td>{part.where}</td>
-      <td>{material}</td>
-      <td className="number">{weight(part.weightKg)}</td>
-    </tr>
+    <nav aria-label="Pages of the parts list">
+      <button type="button" disabled={page === 0} onClick={() => onPage(page - 1)}>
+        Before
+      </button>
+      <span>
+        Page {page + 1} of {pages}
+      </span>
+      <button type="button" disabled={page === pages - 1} onClick={() => onPage(page + 1)}>
+        Next
+      </button>
+    </nav>
   );
 }
 
-/** Headings, with the unit where the cells below are bare figures. */
-const columnsIn = (unit: string): readonly { readonly title: string; readonly number?: boolean }[] => [
-  { title: 'Mark' },
-  { title: 'Part' },
-  { title: `Cut to, ${unit}`, number: true },
-  { title: `Width, ${unit}`, number: true },
-  { title: `Thickness, ${unit}`, number: true },
-  { title: 'First end' },
-  { title: 'Second end' },
-  { title: 'Where' },
-  { title: 'Material' },
-  { title: 'Weight', number: true },
-];
+function Table({ headings, children }: { readonly headings: readonly Heading[]; readonly children: ReactNode }) {
+  return (
+    <table>
+      <thead>
+        <tr>
+          {headings.map(({ title, full, number }) => (
+            <th key={title} scope="col" className={number ? 'number' : undefined} abbr={full} title={full}>
+              {title}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>{children}</tbody>
+    </table>
+  );
+}
 
-/** Every thing to cut, in the order in which it is made; choosing a row picks the part out. */
+/** Every thing to cut, in the order in which it is made, one by one or like ones together; choosing a row picks the part out. */
 export function PartsList() {
   const { parts, job } = useDesign();
   const selected = useApp((state) => state.view.selected);
+  const [way, setWay] = useState<Way>('single');
   const [asked, setPage] = useState(0);
-  const pages = Math.max(1, Math.ceil(parts.length / ROWS));
+  const lots = useMemo(() => alike(parts), [parts]);
+  const names = useMemo(() => new Map(job.stock.items.map(({ id, name }) => [id, name])), [job.stock]);
+  const pages = Math.max(1, Math.ceil((way === 'single' ? parts : lots).length / ROWS));
   const page = Math.min(asked, pages - 1);
-  const names = new Map(job.stock.items.map(({ id, name }) => [id, name]));
+  const here = <T,>(rows: readonly T[]): readonly T[] => rows.slice(page * ROWS, (page + 1) * ROWS);
+  const material = (id: string) => names.get(id) ?? id;
   return (
     <section className="parts" aria-labelledby="parts-title">
       <div className="parts-head">
         <h2 id="parts-title">Parts list</h2>
-        <p>{parts.length} parts</p>
-        {pages > 1 ? (
-          <nav aria-label="Pages of the parts list">
-            <button type="button" disabled={page === 0} onClick={() => setPage(page - 1)}>
-              Before
-            </button>
-            <span>
-              Page {page + 1} of {pages}
-            </span>
-            <button type="button" disabled={page === pages - 1} onClick={() => setPage(page + 1)}>
-              Next
-            </button>
-          </nav>
-        ) : null}
+        <p>
+          {parts.length} parts{way === 'together' ? `, ${lots.length} different` : ''}; sizes in{' '}
+          {job.units === 'mm' ? 'mm' : 'inches'}
+        </p>
+        <Choice legend="How the parts are listed" name="parts-way" value={way} options={ways} onValue={setWay} />
+        <Pager page={page} pages={pages} onPage={setPage} />
       </div>
       {/* A region that scrolls must be reachable by the keyboard. */}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: see above */}
       <section className="parts-scroll" aria-label="Rows of the parts list" tabIndex={0}>
-        <table>
-          <thead>
-            <tr>
-              {columnsIn(job.units === 'mm' ? 'mm' : 'in').map(({ title, number }) => (
-                <th key={title} scope="col" className={number ? 'number' : undefined}>
-                  {title}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {parts.slice(page * ROWS, (page + 1) * ROWS).map((part) => (
-              <Row
+        {way === 'single' ? (
+          <Table headings={ONE_BY_ONE}>
+            {here(parts).map((part) => (
+              <PartRow
                 key={part.mark}
                 part={part}
-                material={names.get(part.material) ?? part.material}
-                units={job.units}
+                job={job}
+                material={material(part.material)}
                 picked={part.mark === selected}
               />
             ))}
-          </tbody>
-        </table>
+          </Table>
+        ) : (
+          <Table headings={TOGETHER}>
+            {here(lots).map((lot) => (
+              <AlikeRow
+                key={lot.part.mark}
+                alike={lot}
+                job={job}
+                material={material(lot.part.material)}
+                picked={selected !== null && lot.marks.includes(selected)}
+              />
+            ))}
+          </Table>
+        )}
       </section>
     </section>
   );

@@ -1,18 +1,37 @@
-import { formatExact, formatLength } from '../../src/base/lengths';
+import { formatLength, MM_PER_INCH } from '../../src/base/lengths';
+import { toStep } from '../../src/base/round';
+import type { Job } from '../../src/vocabulary/job';
 
-type Units = 'mm' | 'inch';
+type Units = Job['units'];
 
-/** A length with its unit: `1200 mm`, `47 1/4"`. */
-export const length = (mm: number, units: Units): string =>
-  units === 'mm' ? `${formatLength(mm, units)} mm` : formatLength(mm, units);
+/** What decides how a length is written: the job's units, and its rounding step. */
+export interface Written {
+  readonly units: Units;
+  readonly tools: Pick<Job['tools'], 'roundingStep'>;
+}
 
-/** A length with nothing rounded away, with its unit. */
-export const exactLength = (mm: number, units: Units): string =>
-  units === 'mm' ? `${formatExact(mm, units)} mm` : formatExact(mm, units);
+const unitOf = (units: Units): string => (units === 'mm' ? ' mm' : '');
+
+/**
+ * A length as it is written on rod, lists and sheets: to the job's own step (mm), without unit. Each figure is rounded by itself
+ * from its exact value, so running measurements gather no errors. Inches have their own step, 1/64.
+ */
+export const figure = (mm: number, { units, tools }: Written): string =>
+  formatLength(units === 'mm' ? toStep(mm, tools.roundingStep) : mm, units);
+
+/** The same with its unit: `1200 mm`, `47 1/4"`. */
+export const length = (mm: number, job: Written): string => figure(mm, job) + unitOf(job.units);
+
+/** To the hundredth of a millimetre, or the thousandth of an inch: nobody can cut nearer. */
+const exactFigure = (mm: number, units: Units): string =>
+  units === 'mm' ? formatLength(mm, units) : `${Number((mm / MM_PER_INCH).toFixed(3))}"`;
+
+/** A length as it was worked out, not rounded to the job's step, with its unit. */
+export const exactLength = (mm: number, units: Units): string => exactFigure(mm, units) + unitOf(units);
 
 /** Length × width × thickness with the unit once. */
 export const exactSize = (lengths: readonly number[], units: Units): string =>
-  lengths.map((mm) => formatExact(mm, units)).join(' × ') + (units === 'mm' ? ' mm' : '');
+  lengths.map((mm) => exactFigure(mm, units)).join(' × ') + unitOf(units);
 
 /** A weight to the tenth of a kilogram; light things to the gram, so that nothing weighs nothing. */
 export const weight = (kg: number): string =>

@@ -46,6 +46,12 @@ export const shortcuts: readonly Shortcut[] = [
     matches: plain('p'),
     run: (s) => s.getState().setPane(s.getState().view.pane === 'unit' ? 'parts' : 'unit'),
   },
+  {
+    label: 'The rod, folded away or not',
+    keys: 'R',
+    matches: plain('r'),
+    run: (s) => s.getState().foldRod(!s.getState().view.rodFolded[s.getState().view.pane]),
+  },
   { label: 'Put the part’s card away', keys: 'Esc', matches: plain('escape'), run: (s) => s.getState().select(null) },
 ];
 

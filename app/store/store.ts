@@ -32,6 +32,8 @@ export interface Actions {
   look(request: Look): void;
   setShowDimensions(show: boolean): void;
   setPane(pane: Pane): void;
+  /** Folds the rod away under what is in the middle, or unfolds it there. */
+  foldRod(folded: boolean): void;
   notify(notice: Notice | null): void;
   setKeeping(keeping: Keeping): void;
 }
@@ -146,6 +148,10 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
       look: (request) => look({ camera: { request, serial: get().view.camera.serial + 1 } }),
       setShowDimensions: (show) => look({ showDimensions: show }),
       setPane: (pane) => look({ pane }),
+      foldRod: (folded) => {
+        const { pane, rodFolded } = get().view;
+        look({ rodFolded: { ...rodFolded, [pane]: folded } });
+      },
       notify: (notice) => set({ notice }),
       setKeeping: (keeping) => set({ keeping }),
     };

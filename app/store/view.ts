@@ -20,6 +20,8 @@ export interface View {
   readonly showDimensions: boolean;
   /** What fills the middle: the unit itself, or the list of its parts. */
   readonly pane: Pane;
+  /** Whether the rod under each of them is folded away. */
+  readonly rodFolded: Readonly<Record<Pane, boolean>>;
 }
 
 export const firstView: View = {
@@ -29,6 +31,8 @@ export const firstView: View = {
   camera: { request: null, serial: 0 },
   showDimensions: true,
   pane: 'unit',
+  // A list wants the room.
+  rodFolded: { unit: false, parts: true },
 };
 
 /** Something to tell the user; `lines` are the single points, each with its path where it has one. */

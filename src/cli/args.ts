@@ -12,10 +12,14 @@ export const OPTIONS: Readonly<Record<string, string>> = {
   run: 'letter of the run, such as A (default: the first)',
   kind: 'front or framing (default: front)',
   format: 'json, csv, svg or text, as far as the command has it',
+  alike: 'identical parts together; takes no value',
   out: 'file to write (default: standard output)',
 };
 
-/** Reads `--name value` and `--name=value`; everything else is a word. Throws a UsageError for an unknown option or a missing value. */
+/** Options that are there or not. */
+const SWITCHES: readonly string[] = ['alike'];
+
+/** Reads `--name value`, `--name=value` and `--switch`; everything else is a word. Throws a UsageError for an unknown option or a missing value. */
 export function readArgs(typed: readonly string[]): Args {
   const words: string[] = [];
   const options: Record<string, string> = {};
@@ -37,6 +41,11 @@ export function readArgs(typed: readonly string[]): Args {
     if (!Object.hasOwn(OPTIONS, name))
       throw new UsageError(`unknown option --${name}; there are ${list(Object.keys(OPTIONS), '--')}`);
     if (Object.hasOwn(options, name)) throw new UsageError(`--${name} is given twice`);
+    if (SWITCHES.includes(name)) {
+      if (inline !== undefined) throw new UsageError(`--${name} takes no value`);
+      options[name] = 'yes';
+      continue;
+    }
     if (inline === undefined) i += 1;
     const value = inline ?? typed[i];
     if (value === undefined || value === '' || (inline === undefined && value.startsWith('--')))

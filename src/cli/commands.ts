@@ -1,12 +1,12 @@
-import { partsCsv, rodCsv } from '../exports/csv';
+import { cuttingCsv, partsCsv, rodCsv } from '../exports/csv';
 import { modelGlb } from '../exports/gltf';
-import { drawingJson, findingsJson, partsJson, rodJson } from '../exports/json';
-import { sheetSvg } from '../exports/svg';
-import { elevation, newJob, rodDrawing, writeJob } from '../flow';
+import { cuttingJson, drawingJson, findingsJson, partsJson, rodJson } from '../exports/json';
+import { elevationSheet, rodSheet } from '../exports/sheets';
+import { alike, elevation, newJob, rodDrawing, writeJob } from '../flow';
 import { type Args, choiceOf, OPTIONS, UsageError } from './args';
 import { type Channels, deliver } from './files';
-import { DONE, onJob, operand, runOf, sheetInfo } from './on-job';
-import { checkText, partsText, rodText } from './words';
+import { DONE, onJob, onlyRun, operand, runOf } from './on-job';
+import { checkText, cuttingText, partsText, rodText } from './words';
 
 interface Command {
   readonly usage: string;
@@ -47,23 +47,26 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
   },
   rod: {
     usage: 'rod JOB',
-    help: 'the setting-out: every mark of every run (text, csv, json), or one run drawn (svg)',
+    help: 'the setting-out: every mark of all runs or of one (text, csv, json), or one run drawn (svg)',
     takes: ['run', 'format', 'out'],
     run: (args, channels) =>
       onJob(args, channels, (worked) => {
         const format = choiceOf(args, 'format', ['text', 'csv', 'json', 'svg'], 'text');
-        if (format === 'svg') return sheetSvg(rodDrawing(worked, runOf(args, worked)), sheetInfo(worked));
-        return { text: rodText, csv: rodCsv, json: rodJson }[format](worked);
+        if (format === 'svg') return rodSheet(worked, runOf(args, worked), rodDrawing);
+        const asked = args.options.run === undefined ? worked : onlyRun(worked, runOf(args, worked));
+        return { text: rodText, csv: rodCsv, json: rodJson }[format](asked);
       }),
   },
   parts: {
     usage: 'parts JOB',
-    help: 'the cutting list: every part with its end cuts (text, csv, json)',
-    takes: ['format', 'out'],
+    help: 'every part with its end cuts, or with --alike the cutting list (text, csv, json)',
+    takes: ['alike', 'format', 'out'],
     run: (args, channels) =>
       onJob(args, channels, (worked) => {
         const format = choiceOf(args, 'format', ['text', 'csv', 'json'], 'text');
-        return { text: partsText, csv: partsCsv, json: partsJson }[format](worked);
+        return args.options.alike === undefined
+          ? { text: partsText, csv: partsCsv, json: partsJson }[format](worked)
+          : { text: cuttingText, csv: cuttingCsv, json: cuttingJson }[format](worked, alike);
       }),
   },
   elevation: {
@@ -74,8 +77,10 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
       onJob(args, channels, (worked) => {
         const kind = choiceOf(args, 'kind', ['front', 'framing'], 'front');
         const format = choiceOf(args, 'format', ['svg', 'json'], 'svg');
-        const drawing = elevation(worked, runOf(args, worked), kind);
-        return format === 'json' ? drawingJson(drawing) : sheetSvg(drawing, sheetInfo(worked));
+        const run = runOf(args, worked);
+        return format === 'json'
+          ? drawingJson(elevation(worked, run, kind))
+          : elevationSheet(worked, run, kind, elevation);
       }),
   },
   model: {

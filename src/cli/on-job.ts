@@ -1,9 +1,8 @@
-import type { SheetInfo } from '../exports/svg';
 import { design } from '../flow';
 import type { Design } from '../vocabulary/design';
 import { type Args, list, UsageError } from './args';
 import { type Channels, deliver, openJob } from './files';
-import { findingLine, worstFirst } from './words';
+import { findingLines } from './findings';
 
 /** Exit codes: done; a finding says that the unit can't be built so; the input can't be used. */
 export const DONE = 0;
@@ -23,8 +22,8 @@ export async function onJob(
   const file = operand(args, 'JOB');
   const worked = design(openJob(file));
   deliver(await make(worked), { to: args.options.out, source: file }, channels);
-  const stops = worstFirst(worked.findings).filter((finding) => finding.severity === 'stop');
-  if (!saysThem) for (const finding of stops) channels.say(findingLine(finding));
+  const stops = worked.findings.filter((finding) => finding.severity === 'stop');
+  if (!saysThem) findingLines(stops).forEach(channels.say);
   return stops.length > 0 ? STOPPED : DONE;
 }
 
@@ -36,18 +35,19 @@ export function operand(args: Args, what: string): string {
   return word;
 }
 
-/** The run asked for, or the first. */
+/** The run asked for, in capitals or not, or the first. */
 export function runOf(args: Args, { rod }: Design): string {
   const letters = rod.runs.map((run) => run.id);
   const asked = args.options.run ?? letters[0] ?? '';
-  if (!letters.includes(asked)) throw new UsageError(`--run is '${asked}'; the job has ${list(letters)}`);
-  return asked;
+  const found = letters.find((letter) => letter.toUpperCase() === asked.toUpperCase());
+  if (found === undefined) throw new UsageError(`--run is '${asked}'; the job has ${list(letters)}`);
+  return found;
 }
 
-/** What the title block says of a job. */
-export const sheetInfo = ({ job }: Design): SheetInfo => ({
-  job: job.name,
-  unit: job.unit.name,
-  units: job.units,
-  client: job.client.name,
+/** The setting-out of one run alone. */
+export const onlyRun = (worked: Design, run: string): Design => ({
+  ...worked,
+  rod: { ...worked.rod, runs: worked.rod.runs.filter(({ id }) => id === run) },
+  framing: worked.framing.filter((one) => one.run === run),
+  marks: { [run]: worked.marks[run] ?? [] },
 });

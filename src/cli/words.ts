@@ -1,64 +1,74 @@
-import { formatLength } from '../base/lengths';
+import { figures } from '../base/figure';
+import type { Alike } from '../exports/csv';
+import { edgesText, endText } from '../exports/table/part-words';
 import type { Design } from '../vocabulary/design';
-import type { Finding } from '../vocabulary/finding';
+import type { Job } from '../vocabulary/job';
+import type { Part } from '../vocabulary/part';
+import { findingLines } from './findings';
 
-/** A finding in one line: severity, subject, what is wrong, what to do. */
-export function findingLine({ severity, subject, message, remedy }: Finding): string {
-  const about = subject.part ?? (subject.run ? `run ${subject.run}` : subject.path);
-  return [`${severity}:`, about === undefined ? '' : `${about}:`, message, remedy]
-    .filter((word) => word !== '')
-    .join(' ');
-}
+/** "1 run", "2 runs". */
+const count = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;
 
-/** The unit's size and contents, then the findings, worst first. */
-export function checkText(design: Design): string {
-  const { job, totals, findings } = design;
-  const size = (mm: number): string => formatLength(mm, job.units);
+/** The unit's size and contents, then the findings, worst first, those alike in one line. */
+export function checkText({ job, rod, totals, findings }: Design): string {
+  const size = figures(job);
+  const { length, depth, height } = totals.overall;
   const lines = [
     `${job.name}: ${job.unit.name}`,
-    `${size(totals.overall.length)} long, ${size(totals.overall.depth)} deep, ${size(totals.overall.height)} high (${job.units})`,
-    `${design.rod.runs.length} runs, ${totals.parts} parts, ${totals.weightKg.toFixed(1)} kg`,
+    `${size(length)} long, ${size(depth)} deep, ${size(height)} high (${job.units})`,
+    `${count(rod.runs.length, 'run')}, ${count(totals.parts, 'part')}, ${totals.weightKg.toFixed(1)} kg`,
     findings.length === 0 ? 'nothing found' : `${findings.length} found:`,
-    ...worstFirst(findings).map(findingLine),
+    ...findingLines(findings),
   ];
   return `${lines.join('\n')}\n`;
 }
 
-/** The parts as a table for reading on a screen. */
-export function partsText(design: Design): string {
-  const size = (mm: number): string => formatLength(mm, design.job.units);
-  return columns([
-    ['mark', 'part', 'where', 'length', 'width', 'thick', 'ends'],
-    ...design.parts.map((part) => [
-      part.mark,
-      part.name,
-      part.where,
-      size(part.shopLength),
-      size(part.size.width),
-      size(part.size.thickness),
-      part.ends
-        .map((end) => (end.kind === 'square' ? 'square' : `${end.kind} ${Math.round(end.sawDeg * 100) / 100}°`))
-        .join(' / '),
-    ]),
-  ]);
+const CUT_HEAD = ['length', 'width', 'thick', 'ends', 'edges'];
+
+/** Sizes, ends and edges of a part, as cells. */
+function cutCells(part: Part, job: Job): readonly string[] {
+  const size = figures(job);
+  const [start, other] = part.ends.map(endText);
+  return [
+    size(part.shopLength),
+    size(part.size.width),
+    size(part.size.thickness),
+    start === other ? `${start}${start === 'square' ? '' : ' both'}` : `${start} / ${other}`,
+    edgesText(part.edges, job),
+  ];
 }
 
+/** The parts as a table for reading on a screen. */
+export const partsText = ({ job, parts }: Design): string =>
+  columns([
+    ['mark', 'part', 'where', ...CUT_HEAD],
+    ...parts.map((part) => [part.mark, part.name, part.where, ...cutCells(part, job)]),
+  ]);
+
+/** The cutting list, identical parts together, as a table for reading on a screen: the marks last, for they may be many. */
+export const cuttingText = ({ job, parts }: Design, alike: (parts: readonly Part[]) => readonly Alike[]): string =>
+  columns([
+    ['off', 'part', ...CUT_HEAD, 'marks'],
+    ...alike(parts).map(({ marks, part }) => [
+      String(marks.length),
+      part.name,
+      ...cutCells(part, job),
+      marks.join(' '),
+    ]),
+  ]);
+
 /** The marks of every run as a table for reading on a screen. */
-export function rodText(design: Design): string {
+export function rodText({ job, rod, marks }: Design): string {
+  const size = figures(job);
   return columns([
     ['run', 'lane', 'at', 'reason'],
-    ...design.rod.runs.flatMap((run) =>
-      [...(design.marks[run.id] ?? [])]
+    ...rod.runs.flatMap((run) =>
+      [...(marks[run.id] ?? [])]
         .sort((a, b) => a.x - b.x)
-        .map((mark) => [run.id, mark.lane, formatLength(mark.x, design.job.units), mark.reason]),
+        .map((mark) => [run.id, mark.lane, size(mark.x), mark.reason]),
     ),
   ]);
 }
-
-const SEVERITIES: readonly Finding['severity'][] = ['stop', 'warn', 'note'];
-
-export const worstFirst = (findings: readonly Finding[]): readonly Finding[] =>
-  SEVERITIES.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
 
 function columns(rows: readonly (readonly string[])[]): string {
   const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => (row[i] ?? '').length)));

@@ -1,10 +1,13 @@
+import { figures } from '../base/figure';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Drawing, Stroke } from '../vocabulary/drawing';
 import type { Part } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
 import { limitsOf, within } from './clip';
-import { chain, dimension, running } from './dimension';
+import { chain, dimension, distinct, running } from './dimension';
 import type { Drawable } from './drawable';
+import { bayChains, floorStops, overhangs } from './front-chains';
+import { neighboursOf } from './neighbours';
 import { strokesOf } from './paint';
 import { boundsOf, type Seen, seenFromFront, withoutHidden } from './view';
 
@@ -14,25 +17,65 @@ const CHAIN = 10;
 /** Centre lines run this far past what they are the middle of, model mm (3 mm on paper at 1:10). */
 const PAST = 30;
 
-/** The finished front of a run: what is seen, centre lines of pillars, widths below, heights on the right. */
+/**
+ * The finished front of a run: what is seen, neighbours at inside corners in section, centre lines of pillars. Below, from the floor
+ * down: what stands on the floor, pillars and bays, the frame line, the size asked for. Above: frames in the bays and what the top
+ * runs past the frame line. Heights on the right.
+ */
 export function frontView(design: Drawable, run: RodRun): Drawing {
   const { job, rod } = design;
+  const figure = figures(job);
   const limits = limitsOf(run, rod.layers);
-  const all = seenFromFront(partsOf(design, run), run).flatMap((seen) => within(seen, limits) ?? []);
+  const own = seenFromFront(partsOf(design, run), run).flatMap((seen) => within(seen, limits) ?? []);
+  const before = neighboursOf(design, run);
+  const all = [...own, ...before.seen];
   const shown = withoutHidden(all);
-  const points = all.flatMap((seen) => seen.outline);
+  const ownShown = shown.filter((seen) => own.includes(seen));
+  const cut = before.section.flatMap((stroke) => ('points' in stroke ? stroke.points : []));
+  const points = [...all.flatMap((seen) => seen.outline), ...cut];
   const { min, max } = boundsOf([...points, [0, 0], [run.length, rod.height]]);
-  const along = { axis: 'horizontal', base: Math.min(0, min[1]), units: job.units } as const;
-  const bays = [...run.pillars, ...run.bays].flatMap(({ from, to }) => [from, to]);
+  const along = { axis: 'horizontal', base: Math.min(0, min[1]), figure } as const;
+  const above = { axis: 'horizontal', base: max[1], figure, offsetMm: CHAIN } as const;
+  const frames = bayChains(above, run, ownShown);
+  const past = overhangs(
+    above,
+    run,
+    own.filter((seen) => seen.min[1] >= rod.frameHeight - SAME_LENGTH),
+  );
+  const rows = [
+    chain({ ...along, offsetMm: 0 }, floorStops(ownShown, before.seen)),
+    chain(
+      { ...along, offsetMm: 0 },
+      [...run.pillars, ...run.bays].flatMap(({ from, to }) => [from, to]),
+    ),
+    [dimension({ ...along, offsetMm: 0 }, 0, run.length, 'frame line ')],
+    overall(design, run, { ...along, offsetMm: 0 }),
+  ];
   const strokes: Stroke[] = [
     ...shown.flatMap((seen) => strokesOf(seen, 'paper')),
+    ...before.section,
     ...run.pillars.map((pillar) => centreLine(pillar.centre, rod.frameHeight)),
-    ...chain({ ...along, offsetMm: -CHAIN }, bays),
-    dimension({ ...along, offsetMm: -2 * CHAIN }, 0, run.length, 'frame '),
-    ...overall(design, run, { ...along, offsetMm: -3 * CHAIN }),
-    ...running({ axis: 'vertical', base: max[0], units: job.units, offsetMm: CHAIN }, 0, heights(shown, rod)),
+    ...inRows(rows),
+    ...frames.strokes,
+    ...past,
+    ...running({ axis: 'vertical', base: max[0], figure, offsetMm: CHAIN }, 0, heights(ownShown, rod)),
   ];
-  return { id: `${run.id}-front`, title: `${run.name}: front elevation`, strokes, bounds: { min, max } };
+  const notes = [
+    ...(frames.alike ? ['What is dimensioned over the first bay is alike in all bays.'] : []),
+    ...(past.length > 0 ? ['The overhang of the top is from the ends of the frame line.'] : []),
+    ...before.runs.map((letter) => `Run ${letter} is cut just before this front and shown in section.`),
+  ];
+  return { id: `${run.id}-front`, title: `${run.name}: front elevation`, strokes, notes, bounds: { min, max } };
+}
+
+/** Rows of dimensions one below the other; an empty row, or one that says what the row before it said, takes no place. */
+function inRows(rows: readonly (readonly Stroke[])[]): readonly Stroke[] {
+  const stopsOf = (row: readonly Stroke[]): string =>
+    distinct(row.flatMap((one) => (one.kind === 'dimension' ? [one.from[0], one.to[0]] : [])))
+      .map((x) => x.toFixed(2))
+      .join(' ');
+  const kept = rows.filter((row, i) => row.length > 0 && (i === 0 || stopsOf(row) !== stopsOf(rows[i - 1]!)));
+  return kept.flatMap((row, i) => row.map((stroke) => ({ ...stroke, offsetMm: -CHAIN * (i + 1) }) as Stroke));
 }
 
 /** The run's own parts; for a return also what covers it from the run it comes off: the top, which lies above the frame. */
@@ -53,14 +96,21 @@ const centreLine = (x: number, height: number): Stroke => ({
   style: 'chain',
 });
 
-/** The run's length over the layer to which the client's size was taken; over the frame, that is shown already. */
+/** The run's length over the layer to which its size was taken; over the frame, that is shown already. */
 function overall({ job, rod }: Drawable, run: RodRun, scheme: Parameters<typeof dimension>[0]): readonly Stroke[] {
-  const over = run.jobIndex === null ? undefined : job.unit.plan.runs[run.jobIndex]?.over;
+  const over = takenOver(job.unit.plan, run);
   const layer = over === undefined ? undefined : rod.layers[over];
   if (!layer || Math.abs(layer.outer) < SAME_LENGTH) return [];
-  const from = -run.left.grows * layer.outer;
-  const to = run.length + run.right.grows * layer.outer;
-  return [dimension(scheme, from, to, `over ${layer.name} `)];
+  const beyond = (end: RodRun['left']): number =>
+    end.kind === 'corner' ? end.grows * layer.outer : over === rod.top.layer ? end.topBeyond : 0;
+  return [dimension(scheme, -beyond(run.left), run.length + beyond(run.right), `over ${layer.name} `)];
+}
+
+/** The layer to which the size of a run, or of a return, was taken. */
+function takenOver({ runs, leftEnd, rightEnd }: Drawable['job']['unit']['plan'], run: RodRun): string | undefined {
+  if (run.jobIndex !== null) return runs[run.jobIndex]?.over;
+  const end = run.left.neighbour === undefined ? leftEnd : rightEnd;
+  return end.kind === 'return' ? end.over : undefined;
 }
 
 /** Heights at which something that is seen when finished ends or begins: where no other piece of its kind runs past, so a panel frame counts as one. */

@@ -1,3 +1,4 @@
+import { figures } from '../base/figure';
 import type { Design } from '../vocabulary/design';
 import type { Drawing, Stroke } from '../vocabulary/drawing';
 import type { Mark, RodRun } from '../vocabulary/rod';
@@ -70,7 +71,7 @@ function laneStrokes(design: Settable, run: RodRun, lane: Mark['lane'], y: numbe
       }),
     ),
     band(0, run.length, y, top, 'none'),
-    ...running({ axis: 'horizontal', base: y, units: design.job.units, offsetMm: -3 }, 0, stops),
+    ...running({ axis: 'horizontal', base: y, figure: figures(design.job), offsetMm: -3 }, 0, stops),
   ];
 }
 

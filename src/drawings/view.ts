@@ -1,7 +1,7 @@
 import { level, UP } from '../base/place';
 import { projectOf } from '../base/solid/project';
 import { SAME_LENGTH } from '../base/tolerance';
-import type { Vec2 } from '../vocabulary/geometry';
+import type { Vec2, Vec3 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
 
@@ -16,10 +16,19 @@ export interface Seen {
   readonly max: Vec2;
 }
 
+/** How far along a run's direction its datum, the left end of the frame line, lies from the unit's own origin. */
+const datumOf = ({ along, origin }: RodRun): number => along[0] * origin[0] + along[1] * origin[1];
+
+/** Where a point of the room is seen on a run's elevation. */
+export const onElevation = (run: RodRun): ((p: Vec3) => Vec2) => {
+  const datum = datumOf(run);
+  return ([x, y, z]) => [run.along[0] * x + run.along[1] * y - datum, z];
+};
+
 /** Parts as seen from the front of a run, the farthest first. */
 export function seenFromFront(parts: readonly Part[], run: RodRun): readonly Seen[] {
   const right = level(run.along);
-  const datum = run.along[0] * run.origin[0] + run.along[1] * run.origin[1];
+  const datum = datumOf(run);
   const shift = ([x, y]: Vec2): Vec2 => [x - datum, y];
   return parts
     .map((part) => {

@@ -1,9 +1,22 @@
 import type { Design } from '../vocabulary/design';
 import type { Drawing } from '../vocabulary/drawing';
+import type { Part } from '../vocabulary/part';
+import type { Alike } from './csv';
 
 /** The parts and totals as plain JSON, lengths in mm. */
 export const partsJson = (design: Pick<Design, 'job' | 'parts' | 'totals'>): string =>
   pretty({ job: design.job.name, units: 'mm', totals: design.totals, parts: design.parts });
+
+/** The cutting list as plain JSON: identical parts together, their number and marks with one of them; lengths in mm. */
+export const cuttingJson = (
+  { job, parts }: Pick<Design, 'job' | 'parts'>,
+  alike: (parts: readonly Part[]) => readonly Alike[],
+): string =>
+  pretty({
+    job: job.name,
+    units: 'mm',
+    alike: alike(parts).map(({ marks, part }) => ({ number: marks.length, marks, part })),
+  });
 
 /** The setting-out as plain JSON: the rod, the framing and every run's marks, lengths in mm. */
 export const rodJson = (design: Pick<Design, 'job' | 'rod' | 'framing' | 'marks'>): string =>

@@ -1,7 +1,9 @@
 import { arcOf, arcPoint, chordsOf } from '../base/arc';
+import { type EdgePath, reachOf } from '../base/edge-path';
+import { boundsOf } from '../base/outline';
 import { polygonArea } from '../base/polygon';
 import { CHORD_ERROR, SAME_LENGTH } from '../base/tolerance';
-import { cross2, sub2 } from '../base/vec';
+import { add2, cross2, dot2, scale2, sub2 } from '../base/vec';
 import type { Cutter } from '../vocabulary/book';
 import type { Outline, Segment, Vec2 } from '../vocabulary/geometry';
 
@@ -28,8 +30,12 @@ export function sectionFaults(section: Outline): ProfileFault[] {
       fault(['segments', last, 'to'], `found ${show(end)}; a closed section ends where it starts, ${show(start)}`),
     ];
   }
-  const crossing = crosses(pointsOf(start, segments, CROSSING_ERROR), true);
-  if (crossing) return [fault([], 'a side of the section crosses another')];
+  const coarse = pointsOf(start, segments, CROSSING_ERROR);
+  if (crosses(coarse, true) || touches(coarse)) return [fault([], 'a side of the section crosses or touches another')];
+  const { min } = boundsOf(section);
+  if (Math.max(Math.abs(min[0]), Math.abs(min[1])) > NOISE) {
+    return [fault([], `its lower edge and its back lie at ${show(min)}; a section is drawn from [0, 0]`)];
+  }
   const area = polygonArea(pointsOf(start, segments, CHORD_ERROR));
   if (area > 0) return [];
   return [
@@ -51,9 +57,8 @@ export function cutterFaults({ start, segments }: Cutter): ProfileFault[] {
       fault(['segments', last, 'to'], `found ${show(end)}; a cut ends on the edge behind the arris: [less than 0, 0]`),
     ];
   }
-  const points = pointsOf(start, segments, CHORD_ERROR);
-  const outside = points.find(([x, y]) => x > NOISE || y > NOISE);
-  if (outside) return [fault(['segments'], `passes ${show(outside)}, outside the stuff; both are 0 or less`)];
+  const outside = reachFault({ start, segments });
+  if (outside) return [fault(['segments'], outside)];
   return crosses(pointsOf(start, segments, CROSSING_ERROR), false) ? [fault(['segments'], 'crosses its own path')] : [];
 }
 
@@ -98,6 +103,34 @@ function crosses(points: readonly Vec2[], closed: boolean): boolean {
     }
     return false;
   });
+}
+
+/** What the engine itself would say of a cutter's path, or nothing. */
+function reachFault(path: EdgePath): string | undefined {
+  try {
+    reachOf(path);
+    return undefined;
+  } catch (error) {
+    return (error as Error).message;
+  }
+}
+
+/** Whether a corner lies on a side that it does not belong to: the stuff would be cut in two there. */
+function touches(points: readonly Vec2[]): boolean {
+  const n = points.length;
+  return points.some((p, k) =>
+    points.some((a, i) => {
+      const j = (i + 1) % n;
+      return k !== i && k !== j && fromSide(p, a, points[j]) < SAME_LENGTH;
+    }),
+  );
+}
+
+/** Distance of a point from a side, mm. */
+function fromSide(p: Vec2, a: Vec2, b: Vec2): number {
+  const side = sub2(b, a);
+  const t = Math.min(1, Math.max(0, dot2(sub2(p, a), side) / dot2(side, side)));
+  return distance(p, add2(a, scale2(side, t)));
 }
 
 function properlyCross(a: Vec2, b: Vec2, c: Vec2, d: Vec2): boolean {

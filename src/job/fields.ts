@@ -31,7 +31,7 @@ export const unitFields = {
     label: 'Depth of the top',
     min: 100,
     max: 2000,
-    default: 600,
+    default: 400,
     help: 'From the front edge of the top to its back edge.',
   }),
 } as const;
@@ -63,7 +63,7 @@ export const endFields = {
     min: 50,
     max: 5000,
     default: 500,
-    help: 'Back from the corner, on the frame line.',
+    help: 'Back from the corner, over the layer it was taken to.',
   }),
 } as const;
 
@@ -127,8 +127,8 @@ export const toolFields = {
     label: 'Shop lengths to the nearest',
     min: 0.01,
     max: 10,
-    default: 0.5,
-    help: 'Half a millimetre, or 0.396875 for 1/64 inch. The exact length is kept beside it.',
+    default: 0.1,
+    help: 'A tenth of a millimetre, or 0.396875 for 1/64 inch. The exact length is kept beside it.',
   }),
 } as const;
 

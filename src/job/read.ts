@@ -8,20 +8,14 @@ import { type Foreign, migrate } from './migrate';
 import { FORMAT, makeSchema, type RoomWords, VERSION } from './schema';
 import { inWords } from './words';
 
-/** Layers to which a length may be taken. */
-export const LAYERS: readonly string[] = ['frame', 'cladding', 'pillar', 'plinth', 'skirting', 'panel', 'top'];
-
 /** Reads a job file. Never throws; issues carry JSON pointers into the file, '' for the whole. */
 export type Reader = (text: string) => Result<Job>;
 /** The same for a value that was already parsed, as from the browser's own database. */
 export type Checker = (value: unknown) => Result<Job>;
 
-/**
- * A checker for the rooms given. At most 20 issues. Decisions of rooms that are left out take their defaults.
- * @param layers names that a run's `over` may have
- */
-export function makeChecker(rooms: readonly RoomWords[], layers: readonly string[] = LAYERS): Checker {
-  const schema = makeSchema(rooms, layers);
+/** A checker for the rooms given. At most 20 issues. Decisions of rooms that are left out take their defaults. */
+export function makeChecker(rooms: readonly RoomWords[]): Checker {
+  const schema = makeSchema(rooms);
   return (value) => {
     if (!isGroup(value)) return refused('', `this is no Counterwright job: found ${inWords(value)}`);
     if (value.format !== FORMAT) {
@@ -40,8 +34,8 @@ export function makeChecker(rooms: readonly RoomWords[], layers: readonly string
 }
 
 /** A reader for the rooms given: refuses what is too long unread, then what is not JSON with its line and column, then checks. */
-export function makeReader(rooms: readonly RoomWords[], layers: readonly string[] = LAYERS): Reader {
-  const check = makeChecker(rooms, layers);
+export function makeReader(rooms: readonly RoomWords[]): Reader {
+  const check = makeChecker(rooms);
   return (text) => {
     if (text.length > MOST_CHARACTERS) {
       const millions = (n: number) => (n / 1_000_000).toFixed(1);

@@ -7,7 +7,12 @@ import { stockBook, tools } from './schema-stock';
 import { anyOf } from './words';
 
 /** What the job file needs to know of a room. */
-export type RoomWords = Pick<Room, 'kind' | 'label' | 'fields'>;
+export type RoomWords = Pick<Room, 'kind' | 'label' | 'layer' | 'fields'>;
+
+/** Layers to which a length may be taken: those that the rooms make, each once. */
+export const layersOf = (rooms: readonly RoomWords[]): readonly string[] => [
+  ...new Set(rooms.map((room) => room.layer)),
+];
 
 /** The word that tells a job file from other JSON. */
 export const FORMAT = 'counterwright-job';
@@ -26,27 +31,33 @@ const rhythm = z.discriminatedUnion(
 
 const wallName = text('Wall', 80, 1);
 
-const end = z.discriminatedUnion(
-  'kind',
-  [
-    group({ kind: z.literal('wall'), wall: wallName.optional() }),
-    group({ kind: z.literal('free') }),
-    group({ kind: z.literal('return'), length: numberOf(endFields.length) }),
-  ],
-  toldApartBy('kind', ['wall', 'free', 'return']),
-);
+/** The layer to which a length was taken. */
+const takenOver = (layers: readonly string[]) =>
+  z.enum(layers, says(`a layer: ${anyOf(layers.map((layer) => `"${layer}"`))}`)).meta({
+    title: 'Taken over',
+    description: 'The layer to which the length was taken.',
+  });
+
+const endOf = (layers: readonly string[]) =>
+  z.discriminatedUnion(
+    'kind',
+    [
+      group({ kind: z.literal('wall'), wall: wallName.optional() }),
+      group({ kind: z.literal('free') }),
+      group({ kind: z.literal('return'), length: numberOf(endFields.length), over: takenOver(layers).optional() }),
+    ],
+    toldApartBy('kind', ['wall', 'free', 'return']),
+  );
 
 function plan(layers: readonly string[]): z.ZodType<Plan> {
   const run = group({
     length: numberOf(runFields.length),
-    over: z.enum(layers, says(`a layer: ${anyOf(layers.map((layer) => `"${layer}"`))}`)).meta({
-      title: 'Taken over',
-      description: 'The layer to which the length was taken.',
-    }),
+    over: takenOver(layers),
     deflectionDeg: numberOf(runFields.deflectionDeg),
     through: valuesOf(runFields.through) as z.ZodType<'this' | 'next'>,
     rhythm: rhythm.optional(),
   });
+  const end = endOf(layers);
   return group({ runs: listOf(run, 1, MOST.runs, 'runs'), leftEnd: end, rightEnd: end });
 }
 
@@ -85,13 +96,14 @@ function elements(rooms: readonly RoomWords[]) {
 /**
  * The shape of a job file: every group strict, every number finite and in the range of its field. Decisions of rooms that the
  * file leaves out take their defaults; anything else left out is an issue. What one part of a file asks of another is in cross.ts.
- * @param layers names that a run's `over` may have
  */
-export function makeSchema(rooms: readonly RoomWords[], layers: readonly string[]): z.ZodType<Job> {
+export function makeSchema(rooms: readonly RoomWords[]): z.ZodType<Job> {
+  const layers = layersOf(rooms);
   return group({
     format: z.literal(FORMAT, says(`"${FORMAT}"`)),
     version: z.literal(VERSION, says(`${VERSION}`)),
     name: text('Name of the job', 200),
+    maker: group({ name: text('Made by', 200).default('') }).prefault({}),
     client: group({ name: text('Client', 200), contact: text('Contact', 1000) }),
     site: group({ address: text('Address', 1000), notes: text('Notes', 20_000) }),
     units: valuesOf(jobFields.units) as z.ZodType<Job['units']>,

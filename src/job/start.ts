@@ -27,6 +27,7 @@ export function newJob(name: string, rooms: readonly RoomWords[]): Job {
     format: FORMAT,
     version: VERSION,
     name,
+    maker: { name: '' },
     client: { name: '', contact: '' },
     site: { address: '', notes: '' },
     units: jobFields.units.default,

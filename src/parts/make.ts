@@ -1,3 +1,4 @@
+import { toStep } from '../base/round';
 import { volumeOf } from '../base/solid/volume';
 import type { Part, PartDraft } from '../vocabulary/part';
 import { measure } from './measure';
@@ -23,7 +24,7 @@ export function makeParts(
     numbers.set(stem, number);
     const density = densityOf(draft.material);
     if (!(density > 0)) throw new Error(`${draft.material} has a density of ${density} kg/m³; it must be above 0`);
-    const { size, shortPoint, ends } = measure(draft.shape);
+    const { size, shortPoint, ends } = measure(draft.shape, draft.edgeNames);
     const volumeMm3 = volumeOf(draft.shape);
     return {
       ...draft,
@@ -36,10 +37,4 @@ export function makeParts(
       weightKg: volumeMm3 * M3_PER_MM3 * density,
     };
   });
-}
-
-/** The nearest whole number of steps; a half goes up. The noise of the last digits doesn't decide. */
-export function toStep(length: number, step: number): number {
-  const steps = Math.floor(length / step + 0.5 + 1e-9);
-  return Number((steps * step).toPrecision(12));
 }

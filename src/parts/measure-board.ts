@@ -4,21 +4,22 @@ import { radians } from '../base/vec';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { EndCut } from '../vocabulary/part';
 import type { Board, BoardEdge } from '../vocabulary/shape';
-import { endCutOf } from './end-cut';
+import { EDGE_NAMES, endCutOf, type Section } from './end-cut';
 import type { Measure } from './measured';
 
 /** Two corners this near in height lie on one long edge, mm. */
 const LEVEL = 1e-6;
 
 /** Sizes and ends of a board, with all that its edges stand out. An end is the side that faces most along or against the length. */
-export function measureBoard(board: Board): Measure {
+export function measureBoard(board: Board, edgeNames: readonly [string, string] = EDGE_NAMES): Measure {
   const rings = ringsOf(board).map((ring) => ring.points);
   const { min, max } = polygonBounds(rings.flat());
   const size = { length: max[0] - min[0], width: max[1] - min[1], thickness: board.thickness };
+  const over = { across: size.width, out: size.thickness, edgeNames };
   return {
     size,
     shortPoint: Math.min(...rings.map(shortestEdgeAlong)),
-    ends: [endOf(board, -1, size), endOf(board, 1, size)],
+    ends: [endOf(board, -1, over), endOf(board, 1, over)],
   };
 }
 
@@ -33,7 +34,7 @@ function shortestEdgeAlong(points: readonly Vec2[]): number {
   );
 }
 
-function endOf(board: Board, direction: 1 | -1, size: { width: number; thickness: number }): EndCut {
+function endOf(board: Board, direction: 1 | -1, over: Section): EndCut {
   const { outline, edges, thickness } = board;
   let best = 0;
   let rise = 0;
@@ -50,7 +51,7 @@ function endOf(board: Board, direction: 1 | -1, size: { width: number; thickness
   const perAcross = ((b[0] - a[0]) / (b[1] - a[1])) * direction;
   // The edge's growth is square to the side; along the length it comes to more, by the slant of the side.
   const perOut = bevelTangent(edges[best], thickness) * Math.hypot(1, perAcross);
-  return endCutOf({ perAcross, perOut }, size);
+  return endCutOf({ perAcross, perOut }, over);
 }
 
 function bevelTangent(edge: BoardEdge, thickness: number): number {

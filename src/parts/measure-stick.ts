@@ -1,14 +1,13 @@
 import { boundsOf, flatten } from '../base/outline';
 import type { EndPlane, Stick } from '../vocabulary/shape';
-import { endCutOf } from './end-cut';
+import { EDGE_NAMES, endCutOf } from './end-cut';
 import type { Measure } from './measured';
 
 /** Sizes and ends of a stick: measured at every corner of its section, so long and short points are where the saw finds them. */
-export function measureStick(stick: Stick): Measure {
+export function measureStick(stick: Stick, edgeNames: readonly [string, string] = EDGE_NAMES): Measure {
   const { start, end, section } = stick;
   const { min, max } = boundsOf(section);
-  const width = max[0] - min[0];
-  const thickness = max[1] - min[1];
+  const over = { across: max[0] - min[0], out: max[1] - min[1], edgeNames };
   let first = Infinity;
   let last = -Infinity;
   let shortPoint = Infinity;
@@ -20,12 +19,12 @@ export function measureStick(stick: Stick): Measure {
     shortPoint = Math.min(shortPoint, to - from);
   }
   return {
-    size: { length: last - first, width, thickness },
+    size: { length: last - first, width: Math.max(over.across, over.out), thickness: Math.min(over.across, over.out) },
     shortPoint,
     ends: [
       // Towards the start the piece grows as the plane falls back, so its slopes change sign.
-      endCutOf({ perAcross: -start.perAcross, perOut: -start.perOut }, { width, thickness }),
-      endCutOf(end, { width, thickness }),
+      endCutOf({ perAcross: -start.perAcross, perOut: -start.perOut }, over),
+      endCutOf(end, over),
     ],
   };
 }

@@ -25,6 +25,8 @@ export interface FrameCorner {
   readonly through: number;
   readonly butting: number;
   readonly wedges: readonly Wedge[];
+  /** Thickness of a wedge that is packed instead: too thin for a fillet, or behind the joint where no skin lies; 0 where there is none. */
+  readonly packing: number;
 }
 
 /**
@@ -38,15 +40,16 @@ export function frameCorner(deflectionDeg: number, depth: number): FrameCorner {
   const turn = radians(Math.abs(deflectionDeg));
   const sin = Math.abs(deflectionDeg) === 90 ? 1 : Math.sin(turn);
   const cos = Math.abs(deflectionDeg) === 90 ? 0 : Math.cos(turn);
-  if (turn === 0) return { through: 0, butting: 0, wedges: [] };
+  if (turn === 0) return { through: 0, butting: 0, wedges: [], packing: 0 };
   if (deflectionDeg > 0) return cos >= 0 ? outsideAcute(depth, sin, cos) : outsideObtuse(depth, sin, cos);
   return Math.abs(90 - degrees(turn)) <= NEAR_SQUARE_DEG
     ? insideSquare(depth, sin, cos)
     : insideOpen(depth, sin, cos, turn);
 }
 
-/** A wedge, or nothing where its thickness makes it packing. */
-const filled = (thickness: number, ...wedges: Wedge[]): readonly Wedge[] => (thickness < LEAST_FILLET ? [] : wedges);
+/** The wedges as fillets, or as packing where they are too thin. */
+const filled = (thickness: number, ...wedges: Wedge[]): Pick<FrameCorner, 'wedges' | 'packing'> =>
+  thickness < LEAST_FILLET ? { wedges: [], packing: thickness } : { wedges, packing: 0 };
 
 const wedge = (holder: Wedge['holder'], ...points: CornerFillet['points']): Wedge => ({ holder, points });
 
@@ -57,7 +60,7 @@ function outsideAcute(depth: number, sin: number, cos: number): FrameCorner {
   return {
     through: 0,
     butting: -along,
-    wedges: filled(Math.min(along, back), wedge('butting', [0, 0], [along, 0], [along, -back])),
+    ...filled(Math.min(along, back), wedge('butting', [0, 0], [along, 0], [along, -back])),
   };
 }
 
@@ -72,7 +75,7 @@ function outsideObtuse(depth: number, sin: number, cos: number): FrameCorner {
   return {
     through: -short,
     butting: -butting,
-    wedges: filled(
+    ...filled(
       short,
       wedge('through', [0, 0], [short, 0], [short, -depth]),
       wedge('butting', [behind, 0], [butting, 0], [butting, -depth]),
@@ -85,17 +88,17 @@ function outsideObtuse(depth: number, sin: number, cos: number): FrameCorner {
  * touches first and leaves an open wedge at the front.
  */
 function insideSquare(depth: number, sin: number, cos: number): FrameCorner {
-  if (cos < 0) return { through: depth * sin, butting: 0, wedges: [] };
+  if (cos < 0) return { through: depth * sin, butting: 0, wedges: [], packing: depth * -cos };
   const short = (depth * cos) / sin;
   return {
     through: depth / sin,
     butting: -short,
-    wedges: filled(short, wedge('butting', [0, 0], [short, 0], [short, -depth])),
+    ...filled(short, wedge('butting', [0, 0], [short, 0], [short, -depth])),
   };
 }
 
 /** Both run to the vertex; the open wedge behind it gets a fillet, as deep as the frames. */
 function insideOpen(depth: number, sin: number, cos: number, turn: number): FrameCorner {
   const open = wedge('through', [0, 0], [0, -depth], [-depth * sin, -depth * cos]);
-  return { through: 0, butting: 0, wedges: filled(2 * depth * Math.sin(turn / 2), open) };
+  return { through: 0, butting: 0, ...filled(2 * depth * Math.sin(turn / 2), open) };
 }

@@ -66,6 +66,6 @@ export function frameLength(
 ): number {
   const offset = asked.layers[seed.over]?.outer ?? 0;
   const gain = (end: EndSeed): number =>
-    end.kind === 'corner' ? offset * end.grows : seed.over === 'top' ? end.topBeyond : 0;
+    end.kind === 'corner' ? offset * end.grows : seed.over === asked.top.layer ? end.topBeyond : 0;
   return seed.length - gain(ends.left) - gain(ends.right);
 }

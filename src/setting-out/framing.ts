@@ -1,3 +1,4 @@
+import { tenth } from '../base/tenth';
 import type { Backing, CornerFillet, RunFraming } from '../vocabulary/backing';
 import type { Finding } from '../vocabulary/finding';
 import type { Rod, RodRun } from '../vocabulary/rod';
@@ -24,7 +25,7 @@ export function frameUp(
         rod.timber,
         mine.filter((b) => b.kind === 'stud'),
       );
-      findings.push(...stood.findings);
+      findings.push(...stood.findings, ...packed(run, rod.timber.depth));
       const noggins = layNoggins(
         stood.studs,
         rod.timber,
@@ -49,4 +50,25 @@ function filletsOf(run: RodRun, depth: number): readonly CornerFillet[] {
       .wedges.filter((wedge) => (wedge.holder === 'through') === end.through)
       .map(({ points: [a, b, c] }) => ({ points: [at(a), at(b), at(c)] as const }));
   });
+}
+
+/** Less than this is taken up in fixing (common practice, no source). */
+const LEAST_PACKING = 0.5;
+
+/** The thin wedge that a corner a little off square leaves between the frames; said once, by the run on the corner's left. */
+function packed({ id, right }: RodRun, depth: number): readonly Finding[] {
+  if (right.kind !== 'corner') return [];
+  const { packing } = frameCorner(right.deflectionDeg, depth);
+  if (packing < LEAST_PACKING) return [];
+  return [
+    {
+      severity: 'note',
+      rule: 'corner-packing',
+      subject: { run: id },
+      value: packing,
+      message: `Between the frames of runs ${id} and ${right.neighbour} the corner leaves a wedge of ${tenth(packing)} mm at its thick end.`,
+      source: 'geometry of the corner',
+      remedy: 'Pack it when the frames are joined.',
+    },
+  ];
 }

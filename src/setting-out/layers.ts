@@ -33,7 +33,7 @@ export function gather(demands: readonly Demands[]): Asked {
     timber,
     heights: Object.assign({}, ...demands.map((d) => d.heights ?? {})),
     pillars: demands.find((d) => d.pillars)?.pillars,
-    top: demands.find((d) => d.top)?.top ?? { thickness: 0, overhang: 0, endOverhang: 0 },
+    top: demands.find((d) => d.top)?.top ?? { layer: '', thickness: 0, overhang: 0, endOverhang: 0 },
     footOverhang: demands.find((d) => d.footOverhang !== undefined)?.footOverhang ?? 0,
   };
 }

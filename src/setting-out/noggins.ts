@@ -33,7 +33,9 @@ export function layNoggins(
   return gaps
     .filter((gap) => gap.to - gap.from >= LEAST_NOGGIN)
     .flatMap((gap) => {
-      const lines = wishes.filter((w) => w.from < gap.to && w.to > gap.from).map(({ z, reason }) => ({ z, reason }));
+      const lines = wishes
+        .filter((w) => w.from < gap.to - SAME_LENGTH && w.to > gap.from + SAME_LENGTH)
+        .map(({ z, reason }) => ({ z, reason }));
       return bands(lines, timber, frameHeight).map((band) => ({ from: gap.from, to: gap.to, ...band }));
     });
 }
@@ -53,7 +55,7 @@ function bands(lines: readonly Line[], timber: FrameTimber, frameHeight: number)
       addReason(last, rising[i].reason);
       continue;
     }
-    const together = rising.slice(i).filter((l) => l.z - rising[i].z <= face - 2 * LEAST_EDGE);
+    const together = rising.slice(i).filter((l) => l.z - rising[i].z <= Math.max(0, face - 2 * LEAST_EDGE));
     const centre = (rising[i].z + together[together.length - 1].z) / 2;
     const low = Math.max(last?.high ?? clear.low, Math.min(centre - face / 2, clear.high - face));
     if (low + face <= clear.high + SAME_LENGTH) laid.push({ low, high: low + face, reasons: [rising[i].reason] });

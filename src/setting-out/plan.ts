@@ -20,7 +20,7 @@ const RETURN_TURN_DEG = 90;
 export const runLetter = (n: number): string =>
   n < 26 ? String.fromCharCode(65 + n) : runLetter(Math.floor(n / 26) - 1) + runLetter(n % 26);
 
-/** The runs in order from left to right as seen from the front, returns included (RL left, RR right; measured over the frame). */
+/** The runs in order from left to right as seen from the front, returns included (RL left, RR right). */
 export function seedsOf(job: Job): readonly RunSeed[] {
   const { runs, leftEnd, rightEnd } = job.unit.plan;
   const seeds: RunSeed[] = runs.map((run, i) => ({
@@ -39,7 +39,7 @@ export function seedsOf(job: Job): readonly RunSeed[] {
       name: 'Left return',
       jobIndex: null,
       length: leftEnd.length,
-      over: 'frame',
+      over: leftEnd.over ?? 'frame',
       deflectionDeg: RETURN_TURN_DEG,
       through: 'next',
     });
@@ -49,7 +49,7 @@ export function seedsOf(job: Job): readonly RunSeed[] {
       name: 'Right return',
       jobIndex: null,
       length: rightEnd.length,
-      over: 'frame',
+      over: rightEnd.over ?? 'frame',
       deflectionDeg: 0,
       through: 'this',
     });

@@ -28,7 +28,7 @@ export function setOut(job: Job, demands: readonly Demands[]): Rod {
   const runs = built.map((b) => b.run);
   const layers = {
     ...asked.layers,
-    top: { name: 'top', inner: asked.top.overhang - depth, outer: asked.top.overhang },
+    [asked.top.layer]: { name: asked.top.layer, inner: asked.top.overhang - depth, outer: asked.top.overhang },
   };
   return {
     runs,
@@ -72,7 +72,7 @@ function runOf(
   const length = Math.max(0, found);
   const left = placed(ends.left, 0 - ends.left.frameBeyond);
   const right = placed(ends.right, length + ends.right.frameBeyond);
-  const face = asked.layers.pillar?.outer ?? 0;
+  const face = asked.pillars ? (asked.layers[asked.pillars.layer]?.outer ?? 0) : 0;
   const from = -face * left.grows;
   const to = length + face * right.grows;
   const outermost = Math.max(...Object.values(asked.layers).map((l) => l.outer));

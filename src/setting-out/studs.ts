@@ -7,6 +7,9 @@ import type { FrameTimber } from '../vocabulary/rod';
 /** A line that need not fall on the middle of a stud must lie at least this far in from its edge (common practice, no source). */
 const LEAST_EDGE = 6;
 
+/** A joint must have at least this much timber on each side of it (common practice, no source). */
+const LEAST_BEARING = 12;
+
 /** A module stud is not stood nearer than this, clear, to one that is needed: no room to fix a noggin (common practice, no source). */
 const LEAST_CLEAR = 100;
 
@@ -72,15 +75,10 @@ function standFromLeft(
 const inOrder = (wishes: readonly StudWish[]): readonly StudWish[] =>
   [...wishes].sort((a, b) => Number(b.centred) - Number(a.centred) || a.x - b.x);
 
-/** Stands a stud for a wish, or finds one that serves. False when a joint is left without one. */
+/** Stands a stud for a wish, or finds one that serves. False when the wish is left without one. */
 function place(wish: StudWish, studs: Standing[], { face }: FrameTimber, frame: Frame): boolean {
-  const reach = wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE;
-  const there = studs.find((s) => Math.abs(s.centre - wish.x) <= reach);
-  if (there) {
-    if (!there.reasons.includes(wish.reason)) there.reasons.push(wish.reason);
-    return true;
-  }
-  // A line near an end, or near another stud, is met by a stud standing tight against it, if that still carries the line.
+  if (served(wish, studs, wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE)) return true;
+  // A line near an end, or near another stud, is met by a stud standing tight against it.
   const inside = Math.min(Math.max(wish.x, frame.from + face / 2), frame.to - face / 2);
   const crowd = studs.filter((s) => Math.abs(s.centre - inside) < face);
   const options = [inside, ...crowd.flatMap((s) => [s.centre - face, s.centre + face])].filter(
@@ -90,9 +88,18 @@ function place(wish: StudWish, studs: Standing[], { face }: FrameTimber, frame: 
       studs.every((s) => Math.abs(s.centre - c) >= face - SAME_LENGTH),
   );
   const best = options.sort((a, b) => Math.abs(a - wish.x) - Math.abs(b - wish.x))[0];
-  const carried = best !== undefined && Math.abs(best - wish.x) <= face / 2;
+  // A joint needs bearing on both sides; any other line may lie near the edge of a stud, if the next stands tight against that edge.
+  const most = wish.centred ? Math.max(SAME_LENGTH, face / 2 - LEAST_BEARING) : face / 2 + LEAST_EDGE;
+  const carried = best !== undefined && Math.abs(best - wish.x) <= most;
   if (carried) studs.push({ centre: best, reasons: [wish.reason] });
-  return carried || !wish.centred;
+  return carried || served(wish, studs, most);
+}
+
+/** Whether a stud already stands within `reach` of a wish; it then keeps the wish's reason too. */
+function served(wish: StudWish, studs: readonly Standing[], reach: number): boolean {
+  const there = studs.find((s) => Math.abs(s.centre - wish.x) <= reach);
+  if (there && !there.reasons.includes(wish.reason)) there.reasons.push(wish.reason);
+  return there !== undefined;
 }
 
 /** Stud centres between two that stand already. */

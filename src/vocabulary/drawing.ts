@@ -26,12 +26,18 @@ export type Stroke =
       readonly text: string;
       readonly heightMm: number;
       readonly anchor: 'start' | 'middle' | 'end';
-      readonly turned: boolean /** Model mm along and across the writing, about `at`: the text stands in the middle, and is left out where it does not fit at the sheet's scale. */;
+      readonly turned: boolean;
+      /** Model mm along and across the writing, about `at`: the text stands in the middle, and only where it fits at the sheet's scale. */
       readonly room?: Vec2;
+      /** How far down it may be lettered to fit its room; not at all where this is left out. */
+      readonly leastMm?: number;
+      /** What the sheet's notes say instead where it doesn't fit. */
+      readonly otherwise?: string;
     }
   /**
    * A dimension between two model points along the axis, drawn `offsetMm` (on paper; up or to the right positive) off the first
-   * point's line. `running`: superimposed with the others from the same `from` (ISO 129-1), its figure at the far end.
+   * point's line. `running`: superimposed with the others from the same `from` (ISO 129-1), its figure at the far end; one that goes
+   * nowhere names the datum.
    */
   | {
       readonly kind: 'dimension';
@@ -49,5 +55,7 @@ export interface Drawing {
   readonly title: string;
   readonly scale?: number;
   readonly strokes: readonly Stroke[];
+  /** What must be said in words beside the drawing. */
+  readonly notes?: readonly string[];
   readonly bounds: { readonly min: Vec2; readonly max: Vec2 };
 }

@@ -7,11 +7,14 @@ export type Rhythm =
   | { readonly by: 'pitch'; readonly pitch: number }
   | { readonly by: 'marks'; readonly marks: readonly number[] };
 
-/** What a run ends against. A return carries the front round a square corner and back by `length` (frame line). */
+/**
+ * What a run ends against. A return carries the front round a square corner and back by `length`, taken over the layer `over`
+ * (default: the frame).
+ */
 export type EndCondition =
   | { readonly kind: 'wall'; readonly wall?: string }
   | { readonly kind: 'free' }
-  | { readonly kind: 'return'; readonly length: number };
+  | { readonly kind: 'return'; readonly length: number; readonly over?: string };
 
 /**
  * One straight length of the plan, from left to right as seen from the front. `over` names the layer to which the length
@@ -80,6 +83,8 @@ export interface Job {
   readonly format: 'counterwright-job';
   readonly version: 1;
   readonly name: string;
+  /** Who makes it: the name in the title block. */
+  readonly maker: { readonly name: string };
   readonly client: { readonly name: string; readonly contact: string };
   readonly site: { readonly address: string; readonly notes: string };
   /** How lengths are shown and typed; the file always holds millimetres. */

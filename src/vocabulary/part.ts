@@ -1,16 +1,20 @@
 import type { Place } from './geometry';
 import type { Shape } from './shape';
 
-/** What an end looks like to the person at the saw. All angles in degrees, lengths in mm. */
+/**
+ * What an end looks like to the person at the saw, the piece lying on its back. Degrees. A mitre goes across the width, a bevel
+ * through the thickness, a compound cut both ways. (A bevel is cut on edge by turning the saw instead of tilting the blade.)
+ */
 export interface EndCut {
   readonly kind: 'square' | 'mitre' | 'bevel' | 'compound';
-  /** Between the cut and the long edge: 90 when square, half the corner when mitred. */
+  /** Between the cut and the longer side: 90 when square, half the corner when mitred. */
   readonly angleDeg: number;
-  /** What the saw's scale is turned to from square: mitre scale for a mitre, blade tilt for a bevel. */
+  /** What the saw's mitre scale is turned to, from square. */
   readonly sawDeg: number;
+  /** What the blade is tilted to, from upright. */
   readonly tiltDeg: number;
-  /** Which side of the piece is the longer at this end. */
-  readonly longSide: 'none' | 'face' | 'back' | 'lower edge' | 'upper edge';
+  /** Which side of the piece is the longer at this end: its face, its back, or an edge by the name it has on the unit; 'none' when square. */
+  readonly longSide: string;
 }
 
 /** Work along an edge, in words and an angle or cutter. */
@@ -19,6 +23,10 @@ export interface EdgeWork {
   readonly work: 'bevelled' | 'moulded';
   readonly angleDeg?: number;
   readonly cutter?: string;
+  /** After a bevel, whether the face or the back is the wider. */
+  readonly longSide?: 'face' | 'back';
+  /** The width of the back after a bevel, mm. */
+  readonly backWidth?: number;
 }
 
 /** A groove run through the length, set out on the visible face from its left edge. */
@@ -44,6 +52,10 @@ export interface PartDraft {
   readonly shape: Shape;
   readonly place: Place;
   readonly edges: readonly EdgeWork[];
+  /** What its long edges are called on the unit: at across = 0, then at its width. Default lower and upper edge. */
+  readonly edgeNames?: readonly [string, string];
+  /** Its section in words, when it is neither a rectangle nor a stock moulding. */
+  readonly section?: string;
   readonly grooves: readonly GrooveWork[];
   /** Which bay or row or side, for people: "bay 2, top". */
   readonly where: string;
@@ -53,7 +65,7 @@ export interface PartDraft {
 export interface Part extends PartDraft {
   /** Stable name pencilled on the piece: run, code, number. */
   readonly mark: string;
-  /** Exact overall size, long point to long point. */
+  /** Exact overall size, long point to long point. Of a stick's two section sides the greater is the width, as timber is named. */
   readonly size: { readonly length: number; readonly width: number; readonly thickness: number };
   /** Rounded once to the job's step. */
   readonly shopLength: number;

@@ -27,10 +27,22 @@ export interface Demands {
     | { readonly name: string; readonly on?: string; readonly thickness: number }
     | { readonly name: string; readonly outer: number };
   readonly timber?: FrameTimber;
-  readonly pillars?: { readonly width: number; readonly cornerWidth: number; readonly rhythm: Rhythm };
+  /** Pillars stand on the face of `layer`. */
+  readonly pillars?: {
+    readonly layer: string;
+    readonly width: number;
+    readonly cornerWidth: number;
+    readonly rhythm: Rhythm;
+  };
   /** How much wider than the pillar its foot is, on each side. */
   readonly footOverhang?: number;
-  readonly top?: { readonly thickness: number; readonly overhang: number; readonly endOverhang: number };
+  /** The one layer that runs on past a free end. */
+  readonly top?: {
+    readonly layer: string;
+    readonly thickness: number;
+    readonly overhang: number;
+    readonly endOverhang: number;
+  };
   /** Named heights above the floor, for other rooms to work to. */
   readonly heights?: Readonly<Record<string, number>>;
 }
@@ -116,6 +128,11 @@ export interface Rod {
   readonly frameHeight: number;
   readonly height: number;
   readonly depth: number;
-  readonly top: { readonly thickness: number; readonly overhang: number; readonly endOverhang: number };
+  readonly top: {
+    readonly layer: string;
+    readonly thickness: number;
+    readonly overhang: number;
+    readonly endOverhang: number;
+  };
   readonly findings: readonly Finding[];
 }

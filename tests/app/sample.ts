@@ -5,6 +5,7 @@ export const sampleJob = (name = 'Bar'): Job => ({
   format: 'counterwright-job',
   version: 1,
   name,
+  maker: { name: '' },
   client: { name: '', contact: '' },
   site: { address: '', notes: '' },
   units: 'mm',

@@ -22,7 +22,7 @@ describe('walls', () => {
     design(
       jobOf({
         height: 1000,
-        depth: 600,
+        depth: 400,
         leftEnd: { kind: 'wall', wall: 'west' },
         survey: { walls: [{ name: 'west', directionDeg, leanDeg }] },
       }),
@@ -33,8 +33,8 @@ describe('walls', () => {
     expect(rulesOf(at(-90))).toEqual([]);
   });
   test('out of square: the gap over the depth of the top', () => {
-    expect(findingOf(at(91), 'wall-out-of-square').value).toBeCloseTo(600 * Math.tan(Math.PI / 180), 9);
-    expect(findingOf(at(-89), 'wall-out-of-square').value).toBeCloseTo(600 * Math.tan(Math.PI / 180), 9);
+    expect(findingOf(at(91), 'wall-out-of-square').value).toBeCloseTo(400 * Math.tan(Math.PI / 180), 9);
+    expect(findingOf(at(-89), 'wall-out-of-square').value).toBeCloseTo(400 * Math.tan(Math.PI / 180), 9);
   });
   test('out of plumb: the gap over the height', () => {
     expect(findingOf(at(90, -1), 'wall-out-of-plumb')).toMatchObject({
@@ -44,9 +44,20 @@ describe('walls', () => {
     });
     expect(findingOf(at(90, -1), 'wall-out-of-plumb').value).toBeCloseTo(1000 * Math.tan(Math.PI / 180), 9);
   });
+  test('the gap opens where the wall goes away from the unit', () => {
+    // The left end: a wall turned counter-clockwise from square goes away to the back, one turned clockwise comes nearer.
+    expect(findingOf(at(91), 'wall-out-of-square').message).toContain('opening to the back');
+    expect(findingOf(at(89), 'wall-out-of-square').message).toContain('opening to the front');
+    expect(findingOf(at(90, 1), 'wall-out-of-plumb').message).toContain('opening to the top');
+    expect(findingOf(at(90, -1), 'wall-out-of-plumb').message).toContain('opening to the floor');
+  });
+  test('a wall along the run is no wall for its end', () => {
+    expect(rulesOf(at(0))).toEqual(['wall-not-across']);
+    expect(findingOf(at(0), 'wall-not-across')).toMatchObject({ severity: 'warn', value: 90, limit: 30 });
+  });
   test('a gap under 2 mm is filler', () => {
-    expect(rulesOf(at(90.19))).toEqual([]);
-    expect(rulesOf(at(90.2))).toEqual(['wall-out-of-square']);
+    expect(rulesOf(at(90.28))).toEqual([]);
+    expect(rulesOf(at(90.29))).toEqual(['wall-out-of-square']);
   });
   test('the right-hand wall is held against the last run', () => {
     const made = design(

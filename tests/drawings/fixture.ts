@@ -213,6 +213,7 @@ const job: Job = {
   format: 'counterwright-job',
   version: 1,
   name: 'Hand-made <counter> & "bar"',
+  maker: { name: '' },
   client: { name: 'A. Client', contact: '' },
   site: { address: '', notes: '' },
   units: 'mm',

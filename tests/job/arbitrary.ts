@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { layers } from '../../src/flow.ts';
 import {
   endFields,
   jobFields,
@@ -9,7 +10,6 @@ import {
   toolFields,
   unitFields,
 } from '../../src/job/fields.ts';
-import { LAYERS } from '../../src/job/read.ts';
 import type { RoomWords } from '../../src/job/schema.ts';
 import { newJob, startingStock, startingTools } from '../../src/job/start.ts';
 import type { Decision, Field } from '../../src/vocabulary/field.ts';
@@ -62,7 +62,7 @@ const rhythm: fc.Arbitrary<Rhythm> = fc.oneof(
 const run: fc.Arbitrary<Run> = fc.record(
   {
     length: numeric(runFields.length),
-    over: fc.constantFrom(...LAYERS),
+    over: fc.constantFrom(...layers),
     deflectionDeg: numeric(runFields.deflectionDeg),
     through: fc.constantFrom('this' as const, 'next' as const),
     rhythm,

@@ -118,7 +118,15 @@ describe('sections', () => {
     expect(section([0, 0], [{ to: [20, 0] }, { to: [0, 0] }])).toMatch(/^ encloses nothing/));
   it('do not cross themselves', () => {
     const bow = [{ to: [20, 0] }, { to: [0, 10] }, { to: [20, 15] }, { to: [0, 0] }];
-    expect(section([0, 0], bow)).toBe(' a side of the section crosses another');
+    expect(section([0, 0], bow)).toBe(' a side of the section crosses or touches another');
+  });
+  it('do not touch themselves', () => {
+    const pinched = [{ to: [20, 0] }, { to: [20, 18] }, { to: [10, 0] }, { to: [0, 18] }, { to: [0, 0] }];
+    expect(section([0, 0], pinched)).toBe(' a side of the section crosses or touches another');
+  });
+  it('start from the corner of their back and lower edge', () => {
+    const off = [{ to: [40, 5] }, { to: [40, 20] }, { to: [20, 20] }, { to: [20, 5] }];
+    expect(section([20, 5], off)).toMatch(/^ its lower edge and its back lie at \[20, 5\]/);
   });
   it('have sides of some length', () =>
     expect(section([0, 0], [{ to: [0, 0] }, ...square])).toBe('/segments/0/to found [0, 0], where the segment starts'));
@@ -154,5 +162,7 @@ describe('cutters', () => {
   it('end on the edge', () =>
     expect(cutter([0, -9], [{ to: [-9, -1] }])).toMatch(/^\/segments\/0\/to found \[-9, -1\]; a cut ends on the edge/));
   it('keep within the stuff', () =>
-    expect(cutter([0, -12], [{ to: [-4, 0], radius: 6.5 }])).toMatch(/^\/segments passes \[.*\], outside the stuff/));
+    expect(cutter([0, -12], [{ to: [-4, 0], radius: 6.5 }])).toMatch(
+      /^\/segments a moulded edge passes \(.*\), outside the stuff/,
+    ));
 });

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { rectangle } from '../../src/base/outline';
 import { SQUARE_EDGE } from '../../src/base/profiles';
-import { makeParts, toStep } from '../../src/parts/make';
+import { toStep } from '../../src/base/round';
+import { makeParts } from '../../src/parts/make';
 import { totalsOf } from '../../src/parts/totals';
 import type { StockItem } from '../../src/vocabulary/book';
 import type { Board, Stick } from '../../src/vocabulary/shape';
@@ -134,4 +135,9 @@ describe('totals', () => {
       overall: { length: 0, depth: 0, height: 0 },
     });
   });
+});
+
+test('a half step goes up', () => {
+  expect(toStep(100.25, 0.5)).toBe(100.5);
+  expect(toStep(100.2499, 0.5)).toBe(100);
 });

@@ -44,7 +44,7 @@ describe('an L-shaped counter, faces 2400, 1800 and a return of 600, outside cor
       .filter((p) => p.name === 'corner plinth block')
       .flatMap((p) => p.ends.filter((e) => e.kind !== 'square'));
     expect(mitres).toHaveLength(4);
-    for (const { sawDeg } of mitres) expect(sawDeg).toBeCloseTo(45, 9);
+    for (const { sawDeg, tiltDeg } of mitres) expect([sawDeg, tiltDeg]).toEqual([0, expect.closeTo(45, 9)]);
   });
 });
 
@@ -83,7 +83,8 @@ describe('any outside corner, stuff 18 thick', () => {
     const { back, face } = lengths(made, 'A');
     expect(Math.abs(face - back - offset)).toBeLessThanOrEqual(0.005 + 1e-9);
     const skin = partsOf(made, 'CL').at(-1);
-    expect(skin?.edges[0]).toMatchObject({ work: 'bevelled', angleDeg: (180 - theta) / 2 });
+    expect(skin?.ends[1]).toMatchObject({ kind: 'bevel', sawDeg: 0, longSide: 'face' });
+    expect(skin?.ends[1].tiltDeg).toBeCloseTo((180 - theta) / 2, 9);
   });
 });
 

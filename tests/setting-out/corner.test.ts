@@ -28,11 +28,11 @@ describe('two square-cut frames, 63 deep', () => {
   const at = (turn: number) => frameCorner(turn, D);
 
   test('straight on: both run to the vertex', () => {
-    expect(at(0)).toEqual({ through: 0, butting: 0, wedges: [] });
+    expect(at(0)).toEqual({ through: 0, butting: 0, wedges: [], packing: 0 });
   });
 
   test('square, outside: the butting frame stops at the back of the through frame, no wedge', () => {
-    expect(at(90)).toEqual({ through: 0, butting: -D, wedges: [] });
+    expect(at(90)).toEqual({ through: 0, butting: -D, wedges: [], packing: 0 });
   });
 
   test('outside, 45°: the through frame runs to the vertex, the butting one is left a wedge of half the square', () => {
@@ -59,7 +59,7 @@ describe('two square-cut frames, 63 deep', () => {
   });
 
   test('square, inside: the butting frame stands on the through frame’s face, which covers its end', () => {
-    expect(at(-90)).toEqual({ through: D, butting: -0, wedges: [] });
+    expect(at(-90)).toEqual({ through: D, butting: -0, wedges: [], packing: 0 });
   });
 
   test('inside, a little less than square: the butting frame’s back corner touches first, and the wedge in front is filled', () => {

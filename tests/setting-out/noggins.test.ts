@@ -63,4 +63,13 @@ describe('rows', () => {
     expect(layNoggins([stud(0), stud(400)], timber(1), 1000, [at(400)])).toHaveLength(1);
     expect(layNoggins([stud(0), stud(400)], timber(1), 1000, [at(380)])).toHaveLength(2);
   });
+
+  test('a wish that ends where a stud begins asks for nothing beyond it, whatever the last digits', () => {
+    expect(lay([at(300, 38, 400 + 1e-9)]).map((n) => n.from)).toEqual([38]);
+    expect(lay([at(300, 438 - 1e-9, 800)]).map((n) => n.from)).toEqual([438]);
+  });
+  test('timber no thicker than the edges ask for is laid all the same', () => {
+    const thin = { ...timber(), face: 8 };
+    expect(layNoggins(studs, thin, 1000, [at(300)]).length).toBeGreaterThan(0);
+  });
 });

@@ -67,4 +67,18 @@ describe('the module', () => {
       .reverse();
     for (const [i, x] of centres(wishes).entries()) expect(right[i]).toBeCloseTo(x, 9);
   });
+
+  test('a line less than 6 mm from the edge of a stud gets another, tight against it', () => {
+    expect(centres([line(400), line(413)])).toEqual([19, 400, 800, 1181]);
+    expect(centres([line(400), line(414)])).toEqual([19, 400, 438, 800, 1181]);
+  });
+  test('a joint off the middle is met with 12 mm of bearing, and said with less', () => {
+    const { studs, findings } = standStuds('A', 0, 1200, timber(), [joint(26)]);
+    expect(studs[0].reasons).toEqual(['end', 'cladding joint']);
+    expect(findings).toEqual([]);
+    expect(standStuds('A', 0, 1200, timber(), [joint(27)]).findings.map((f) => f.rule)).toEqual(['stud-crowded']);
+    expect(standStuds('A', 0, 1200, timber(), [joint(500), joint(530)]).findings).toHaveLength(1);
+  });
+  test('timber no thicker than the edges ask for still stands', () =>
+    expect(() => standStuds('A', 0, 1200, timber({ face: 5 }), [line(400), joint(700)])).not.toThrow());
 });

@@ -1,10 +1,9 @@
-import type { LAYERS } from '../../src/job/read.ts';
 import type { RoomWords } from '../../src/job/schema.ts';
 import { newJob } from '../../src/job/start.ts';
 import type { Decision } from '../../src/vocabulary/field.ts';
 import type { EndCondition, Job, Plan, Run } from '../../src/vocabulary/job.ts';
 
-type Layer = (typeof LAYERS)[number];
+type Layer = string;
 type Decisions = Readonly<Record<string, Readonly<Record<string, Decision>>>>;
 
 const run = (length: number, over: Layer, deflectionDeg = 0, through: Run['through'] = 'this'): Run => ({

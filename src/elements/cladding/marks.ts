@@ -2,25 +2,21 @@ import { alongFace } from '../../base/place';
 import type { Part } from '../../vocabulary/part';
 import type { Mark, RodRun } from '../../vocabulary/rod';
 
-/** Edges of the skin's pieces, at its back, where they lie on the studs. */
+/** Edges of the pieces at their face: at a corner that is the long point of the mitre, or its short one at an inside corner. */
 export function marks(run: RodRun, parts: readonly Part[]): readonly Mark[] {
-  const starts = parts.map((p) => ({ x: alongFace(run, p.place.origin), mark: p.mark }));
-  const reason = (i: number): string => (i === 0 ? 'cladding starts' : 'cladding joint');
-  const ends: Mark[] = starts.length
-    ? [
-        {
-          id: `${run.id}-cladding-end`,
-          x: run.length,
-          lane: 'skin',
-          reason: 'cladding ends',
-          part: starts[starts.length - 1].mark,
-        },
-      ]
-    : [];
+  if (parts.length === 0) return [];
+  const { thickness } = parts[0].size;
+  const last = parts[parts.length - 1];
+  const mark = (id: string, x: number, reason: string, part: Part): Mark => ({
+    id: `${run.id}-cladding-${id}`,
+    x,
+    lane: 'skin',
+    reason,
+    part: part.mark,
+  });
   return [
-    ...starts.map(
-      ({ x, mark }, i): Mark => ({ id: `${run.id}-cladding-${i}`, x, lane: 'skin', reason: reason(i), part: mark }),
-    ),
-    ...ends,
+    mark('start', -thickness * run.left.grows, 'cladding starts', parts[0]),
+    ...parts.slice(1).map((p, i) => mark(`${i + 1}`, alongFace(run, p.place.origin), 'cladding joint', p)),
+    mark('end', run.length + thickness * run.right.grows, 'cladding ends', last),
   ];
 }

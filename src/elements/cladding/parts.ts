@@ -1,7 +1,8 @@
 import { level, onFace, placeOf } from '../../base/place';
+import { bevelledEdge, SQUARE_EDGE } from '../../base/profiles';
 import { tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
-import type { EdgeWork, PartDraft } from '../../vocabulary/part';
+import type { PartDraft } from '../../vocabulary/part';
 import type { RodRun, RunEnd } from '../../vocabulary/rod';
 import type { Bench, Made } from '../../vocabulary/room';
 import type { BoardEdge } from '../../vocabulary/shape';
@@ -28,8 +29,8 @@ function pieces(
   const lines = [from, ...(cuts ?? []).map((c) => c.x), to];
   return lines.slice(1).map((end, i) => {
     const start = lines[i];
-    const left = i === 0 ? edge(run.left, thickness) : square;
-    const right = i === lines.length - 2 ? edge(run.right, thickness) : square;
+    const left = i === 0 ? edge(run.left, thickness) : SQUARE_EDGE;
+    const right = i === lines.length - 2 ? edge(run.right, thickness) : SQUARE_EDGE;
     return {
       kind: 'cladding',
       code: 'CL',
@@ -39,8 +40,8 @@ function pieces(
       finish: 'paint',
       from: 'clad',
       grooves: [],
-      where: `${Math.round(start)} to ${Math.round(end)}`,
-      edges: [...bevel('left', left), ...bevel('right', right)],
+      where: `${tenth(start)} to ${tenth(end)}`,
+      edges: [],
       place: placeOf(onFace(run, start, 0, low), level(run.along), level(run.front)),
       shape: {
         kind: 'board',
@@ -52,30 +53,15 @@ function pieces(
           [end - start, high - low],
           [0, high - low],
         ],
-        edges: [square, right, square, left],
+        edges: [SQUARE_EDGE, right, SQUARE_EDGE, left],
       },
     };
   });
 }
 
-const square: BoardEdge = { kind: 'square', steps: [] };
-
 /** At a corner the edge is mitred, half the deflection, so that the face meets the neighbour's. */
-function edge({ kind, deflectionDeg, grows }: RunEnd, thickness: number): BoardEdge {
-  return kind === 'corner' && grows !== 0
-    ? {
-        kind: 'bevel',
-        angleDeg: deflectionDeg / 2,
-        steps: [
-          [0, 0],
-          [thickness, thickness * grows],
-        ],
-      }
-    : square;
-}
-
-const bevel = (side: string, { kind, angleDeg }: BoardEdge): readonly EdgeWork[] =>
-  kind === 'bevel' ? [{ edge: `${side} edge`, work: 'bevelled', angleDeg: Math.abs(angleDeg ?? 0) }] : [];
+const edge = ({ kind, deflectionDeg }: RunEnd, thickness: number): BoardEdge =>
+  kind === 'corner' ? bevelledEdge(thickness, deflectionDeg / 2) : SQUARE_EDGE;
 
 function poor(run: RodRun, { longest, low, high, tallest, cuts }: Laying): readonly Finding[] {
   const findings: Finding[] = [];

@@ -1,4 +1,5 @@
 import { rectangle } from '../../base/outline';
+import { polygonArea } from '../../base/polygon';
 import { lying, type Stuff, standing, straight } from '../../base/stuff';
 import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
@@ -10,6 +11,7 @@ import type { Bench, Made } from '../../vocabulary/room';
 
 /** Plates through, studs between the plates, noggins between the studs: butt joints. */
 export function parts(_: unknown, { rod, framing, book }: Bench): Made {
+  if (rod.frameHeight < 3 * rod.timber.face) return { drafts: [], findings: [noHeight(rod)] };
   const made = framing.map((run) => ofRun(rod, rod.runs.find((r) => r.id === run.run) as RodRun, run));
   const widest = book.item('timber', rod.timber.stock);
   return { drafts: made.flat(), findings: framing.flatMap((run) => tooBig(run, widest.width, widest.thickness)) };
@@ -41,9 +43,27 @@ function ofRun(rod: Rod, run: RodRun, { from, to, studs, noggins, fillets }: Run
     ...noggins.map((n) =>
       draft('NG', 'noggin', n.reasons.join(', '), lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low })),
     ),
-    ...fillets.map((f) => draft('FI', 'corner fillet', 'corner', fillet(run, f, rod.frameHeight))),
+    ...fillets.map((f) => ({
+      ...draft('FI', 'corner fillet', 'corner', fillet(run, f, rod.frameHeight)),
+      section: `three-cornered, ${sidesOf(f).map(tenth).join(' × ')} mm`,
+    })),
   ];
 }
+
+/** Below this a frame has plates and no studs: the least stud is as long as the timber's face. */
+const noHeight = ({ frameHeight, timber }: Rod): Finding => ({
+  severity: 'stop',
+  rule: 'frame-no-height',
+  subject: { path: '/unit/height' },
+  value: frameHeight,
+  limit: 3 * timber.face,
+  message: `The frame is ${tenth(frameHeight)} mm high under the top; two plates and the shortest stud of ${timber.face} mm timber need ${3 * timber.face} mm.`,
+  source: 'geometry of the frame',
+  remedy: 'Raise the unit, or choose a thinner top or lighter timber. No frame is made.',
+});
+
+const sidesOf = ({ points }: CornerFillet): readonly number[] =>
+  points.map((p, i) => Math.hypot(points[(i + 1) % 3][0] - p[0], points[(i + 1) % 3][1] - p[1])).sort((a, b) => b - a);
 
 /** The fillet stands the whole height; its section is the wedge itself, u to the left along the run, v outward. */
 function fillet(run: RodRun, { points }: CornerFillet, height: number): Stuff {
@@ -53,11 +73,8 @@ function fillet(run: RodRun, { points }: CornerFillet, height: number): Stuff {
 /** A fillet that can't be ripped from one piece of the frame timber is glued up: the joiner should know. */
 function tooBig({ run, fillets }: RunFraming, width: number, thickness: number): readonly Finding[] {
   return fillets.flatMap(({ points }): Finding[] => {
-    const sides = points.map((p, i) => Math.hypot(points[(i + 1) % 3][0] - p[0], points[(i + 1) % 3][1] - p[1]));
-    const [a, b] = points;
-    const twice = Math.abs((b[0] - a[0]) * (points[2][1] - a[1]) - (points[2][0] - a[0]) * (b[1] - a[1]));
-    const longest = Math.max(...sides);
-    const across = twice / longest;
+    const [longest] = sidesOf({ points });
+    const across = (2 * Math.abs(polygonArea(points))) / longest;
     if (across <= thickness + SAME_LENGTH && longest <= width + SAME_LENGTH) return [];
     return [
       {

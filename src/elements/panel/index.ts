@@ -1,13 +1,13 @@
 import { boundsOf } from '../../base/outline';
-import { pastCorners } from '../../base/place';
+import { alongFace, pastCorners } from '../../base/place';
 import { mitredFrame } from '../../base/stuff';
 import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
-import type { PartDraft } from '../../vocabulary/part';
-import type { Bay, Rod } from '../../vocabulary/rod';
+import type { Part, PartDraft } from '../../vocabulary/part';
+import type { Bay, Mark, Rod, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
 
@@ -46,34 +46,22 @@ export const panel: Room<typeof fields> = {
     );
   },
   parts,
-  marks: (run, made) => {
-    const bays = new Map(
-      made.filter((p) => p.where.endsWith('left')).map((p) => [Number(p.where.match(/bay (\d+)/)?.[1]), p]),
-    );
-    return [...bays].flatMap(([n, p]) => {
-      const bay = run.bays[n - 1];
-      const x = (p.place.origin[0] - run.origin[0]) * run.along[0] + (p.place.origin[1] - run.origin[1]) * run.along[1];
-      return bay
-        ? [
-            {
-              id: `${p.mark}-left`,
-              x,
-              lane: 'front' as const,
-              reason: `panel frame of bay ${n}, outside left`,
-              part: p.mark,
-            },
-            {
-              id: `${p.mark}-right`,
-              x: bay.from + bay.to - x,
-              lane: 'front' as const,
-              reason: `panel frame of bay ${n}, outside right`,
-              part: p.mark,
-            },
-          ]
-        : [];
-    });
-  },
+  marks: (run, made) => outsides(run, made),
 };
+
+/** Outside left and right of each frame, from the members that run level to the right, the lowest row speaking for all. */
+function outsides(run: RodRun, made: readonly Part[]): readonly Mark[] {
+  const level = made.filter((p) => p.place.along[0] * run.along[0] + p.place.along[1] * run.along[1] > 0.5);
+  const lowest = new Map([...level].reverse().map((p) => [alongFace(run, p.place.origin).toFixed(3), p]));
+  return [...lowest.values()].flatMap((p): Mark[] => {
+    const x = alongFace(run, p.place.origin);
+    const mark = { lane: 'front' as const, part: p.mark };
+    return [
+      { ...mark, id: `${p.mark}-left`, x, reason: 'panel frame, outside left' },
+      { ...mark, id: `${p.mark}-right`, x: x + p.size.length, reason: 'panel frame, outside right' },
+    ];
+  });
+}
 
 /** Outside sizes of the frames of one bay, lowest row first. */
 function framesOf({ margin, rows, rowGap }: Decisions, rod: Rod, bay: Bay): readonly Opening[] {
@@ -103,7 +91,7 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
       framesOf(decisions, rod, bay).forEach((frame, row) => {
         const where = `bay ${bay.index + 1}${decisions.rows > 1 ? `, row ${row + 1}` : ''}`;
         if (!hasField(frame, 2 * width)) {
-          findings.push(noRoom(run.id, where, frame, width));
+          findings.push(noRoom(run.id, where, bay.to - bay.from, decisions.margin, frame, width));
           return;
         }
         const past = pastCorners(run, { ...frame, ...rod.layers.panel });
@@ -124,6 +112,7 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
             edges: [],
             grooves: [],
             where: `${where}, ${SIDES[i]}`,
+            edgeNames: ['outer edge', 'inner edge'],
             ...piece,
           });
         });
@@ -131,15 +120,27 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
   return { drafts, findings };
 }
 
-function noRoom(run: string, where: string, { from, to, low, high }: Opening, width: number): Finding {
-  const short = tenth(Math.min(to - from, high - low));
+function noRoom(
+  run: string,
+  where: string,
+  bay: number,
+  margin: number,
+  { from, to, low, high }: Opening,
+  width: number,
+): Finding {
+  const short = Math.min(to - from, high - low);
+  const need = 2 * width + LEAST_FIELD;
+  const left =
+    to - from < high - low
+      ? `the bay is ${tenth(bay)} mm wide, and margins of ${margin} mm leave ${tenth(short)} mm`
+      : `margins of ${margin} mm leave ${tenth(short)} mm of height`;
   return {
     severity: 'stop',
     rule: 'panel-no-room',
     subject: { run, path: '/unit/elements/panel/margin' },
     value: short,
-    limit: 2 * width + LEAST_FIELD,
-    message: `No room for a panel frame in ${where} of run ${run}: ${short} mm over the frame, and two mouldings of ${width} mm need ${2 * width + LEAST_FIELD} mm.`,
+    limit: need,
+    message: `No room for a panel frame in ${where} of run ${run}: ${left}; two mouldings of ${width} mm need ${need} mm.`,
     source: 'geometry of the setting-out',
     remedy: 'Less margin, a narrower moulding, fewer rows or wider bays. This frame is left out.',
   };

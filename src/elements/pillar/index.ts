@@ -14,7 +14,12 @@ export const pillar: Room<typeof fields> = {
   fields,
   demands: ({ sheet, width, cornerWidth, rhythm, pitch, bays }, book) => ({
     layer: { name: 'pillar', on: 'cladding', thickness: book.item('sheet', sheet).thickness },
-    pillars: { width, cornerWidth, rhythm: rhythm === 'pitch' ? { by: 'pitch', pitch } : { by: 'count', count: bays } },
+    pillars: {
+      layer: 'pillar',
+      width,
+      cornerWidth,
+      rhythm: rhythm === 'pitch' ? { by: 'pitch', pitch } : { by: 'count', count: bays },
+    },
   }),
   backing: (_, { rod }) => rod.runs.flatMap((run) => run.pillars.flatMap((p) => behind(run, p, rod.timber.face))),
   parts,
@@ -26,14 +31,17 @@ export const pillar: Room<typeof fields> = {
     }),
 };
 
-/** A board that reaches further than this many faces past the stud at the end of the frame gets a stud of its own there (common practice, no source). */
-const REACH_FACES = 2;
+/**
+ * A board that reaches further than this many faces past the stud at the end of the frame gets one more there; at a corner sooner,
+ * for both boards must hold the mitre shut (common practice, no source).
+ */
+const REACH_FACES = { end: 2, corner: 1 };
 
 /** A stud behind the middle of a pillar between; an end pillar has the frame's end stud, and one near its inner edge if it is wide. */
 function behind(run: RodRun, pillar: PillarMark, face: number): readonly Backing[] {
   const stud = (x: number): Backing => ({ kind: 'stud', run: run.id, x, centred: false, reason: 'pillar' });
   if (pillar.where === 'between') return [stud(pillar.centre)];
   const past = pillar.where === 'left' ? pillar.to - (run.left.frameAt + face) : run.right.frameAt - face - pillar.from;
-  if (past <= REACH_FACES * face) return [];
+  if (past <= REACH_FACES[pillar.mitred ? 'corner' : 'end'] * face) return [];
   return [stud(pillar.where === 'left' ? pillar.to - face / 2 : pillar.from + face / 2)];
 }

@@ -1,4 +1,5 @@
 import { reachOf } from '../../base/edge-path';
+import { boundsOf } from '../../base/outline';
 import { alongFace } from '../../base/place';
 import { mouldedStrip } from '../../base/profiles';
 import { lying } from '../../base/stuff';
@@ -7,7 +8,7 @@ import type { Cutter } from '../../vocabulary/book';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Outline } from '../../vocabulary/geometry';
-import type { EdgeWork, PartDraft } from '../../vocabulary/part';
+import type { EdgeWork, Part, PartDraft } from '../../vocabulary/part';
 import type { Layer, PillarMark, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
@@ -31,7 +32,7 @@ export const plinth: Room<typeof fields> = {
   marks: (run, made) =>
     made.map((p) => ({
       id: p.mark,
-      x: alongFace(run, p.place.origin),
+      x: faceOf(run, p),
       lane: 'front',
       reason: 'plinth block, left edge',
       part: p.mark,
@@ -128,3 +129,7 @@ function block(
     }),
   };
 }
+
+/** Where the left arris of a block's face lies: at a corner its back starts elsewhere. */
+const faceOf = (run: RodRun, { place, shape }: Part): number =>
+  alongFace(run, place.origin) + (shape.kind === 'stick' ? shape.start.perOut * boundsOf(shape.section).max[1] : 0);

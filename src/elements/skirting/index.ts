@@ -84,6 +84,9 @@ function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): 
           remedy: 'Narrower blocks, or fewer bays.',
         });
     }
+  const blocks = rod.heights.plinth ?? 0;
+  if (drafts.length > 0 && rod.heights.skirting > blocks + SAME_LENGTH)
+    findings.push(aboveBlocks(rod.heights.skirting, blocks));
   const proud = outer - (rod.layers.plinth?.outer ?? outer);
   if (proud > 0)
     findings.push({
@@ -109,4 +112,16 @@ const pastMitre = (run: string, bay: number, value: number): Finding => ({
   message: `The skirting of bay ${bay} in run ${run} would run ${tenth(value)} mm past the mitre of the corner.`,
   source: 'geometry of the corner',
   remedy: 'Widen the corner boards, or turn the corner less. This piece is left out.',
+});
+
+/** Skirting that rises above the blocks shows its cut ends. */
+const aboveBlocks = (value: number, limit: number): Finding => ({
+  severity: 'warn',
+  rule: 'skirting-above-block',
+  subject: { path: '/unit/elements/skirting/moulding' },
+  value,
+  limit,
+  message: `The skirting is ${tenth(value)} mm high and the plinth blocks ${tenth(limit)} mm: its ends show above them.`,
+  source: 'common practice, no source',
+  remedy: 'Choose lower skirting or higher blocks.',
 });

@@ -4,14 +4,17 @@ import { SAME_LENGTH } from '../../base/tolerance';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Vec2 } from '../../vocabulary/geometry';
-import type { EdgeWork, PartDraft } from '../../vocabulary/part';
-import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
+import type { PartDraft } from '../../vocabulary/part';
+import type { Rod, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made, Room } from '../../vocabulary/room';
 import type { BoardEdge } from '../../vocabulary/shape';
 import { fields } from './fields';
-import { type CornerJoint, isButted, topOutline } from './outline';
+import { topOutline } from './outline';
 
 type Decisions = DecisionsOf<typeof fields>;
+
+/** A top that reaches further than this behind its frame wants support there (200–300 mm is usual for a free overhang; common practice, no source). */
+const MOST_UNSUPPORTED = 300;
 
 /** The hardwood top, overhanging the front; one length over each run, covering the returns. */
 export const top: Room<typeof fields> = {
@@ -22,7 +25,7 @@ export const top: Room<typeof fields> = {
   fields,
   demands: ({ hardwood, overhang, endOverhang }, book) => ({
     layer: { name: 'top', outer: overhang },
-    top: { thickness: book.item('hardwood', hardwood).thickness, overhang, endOverhang },
+    top: { layer: 'top', thickness: book.item('hardwood', hardwood).thickness, overhang, endOverhang },
   }),
   backing: () => [],
   parts,
@@ -40,19 +43,12 @@ function parts({ hardwood, corner }: Decisions, { rod, book }: Bench): Made {
     if (outline.length !== 4 || front.length !== 2) findings.push(squeezed(run, rod));
     if (outline.length < 3) continue;
     if (long > stock.maxLength) findings.push(tooLong(run, long, stock.maxLength));
-    drafts.push(draft(rod, run, outline, hardwood, stock.thickness, corner));
+    drafts.push(draft(rod, run, outline, hardwood, stock.thickness));
   }
   return { drafts, findings };
 }
 
-function draft(
-  rod: Rod,
-  run: RodRun,
-  outline: readonly Vec2[],
-  material: string,
-  thickness: number,
-  joint: CornerJoint,
-): PartDraft {
+function draft(rod: Rod, run: RodRun, outline: readonly Vec2[], material: string, thickness: number): PartDraft {
   const left = Math.min(...outline.map((p) => p[0]));
   const edges: readonly BoardEdge[] = outline.map(() => ({ kind: 'square', steps: [] }));
   return {
@@ -65,18 +61,11 @@ function draft(
     from: 'clad',
     where: '',
     grooves: [],
-    edges: [...cutOf('left', run.left, joint), ...cutOf('right', run.right, joint)],
+    edges: [],
+    edgeNames: ['front edge', 'back edge'],
     place: placeOf(onFace(run, left, rod.top.overhang, rod.frameHeight), level(run.along), UP),
     shape: { kind: 'board', thickness, holes: [], edges, outline: outline.map(([x, y]) => [x - left, y] as const) },
   };
-}
-
-/** A mitred end in words: the cut goes across the width. */
-function cutOf(side: string, end: RunEnd, joint: CornerJoint): readonly EdgeWork[] {
-  const mitred = end.kind === 'corner' && !end.toReturn && end.deflectionDeg !== 0 && !isButted(end, joint);
-  return mitred
-    ? [{ edge: `${side} end, mitred in plan`, work: 'bevelled', angleDeg: Math.abs(end.deflectionDeg) / 2 }]
-    : [];
 }
 
 const extent = (outline: readonly Vec2[]): number =>
@@ -102,9 +91,12 @@ function cover(rod: Rod): readonly Finding[] {
       ]
     : [];
   const reach = rod.depth - rod.top.overhang;
+  const free = reach - rod.timber.depth;
+  const loose: Finding[] = free > MOST_UNSUPPORTED ? [unsupported(free)] : [];
   const bare = rod.runs.filter((r) => r.jobIndex === null && r.length > reach + SAME_LENGTH);
   return [
     ...short,
+    ...loose,
     ...bare.map(
       (r): Finding => ({
         severity: 'warn',
@@ -139,4 +131,15 @@ const tooLong = (run: RodRun, value: number, limit: number): Finding => ({
   message: `The top of run ${run.id} is ${Math.round(value)} mm long; the longest stock is ${limit} mm.`,
   source: 'stock length from the stock book',
   remedy: 'It needs a joint, or longer stock.',
+});
+
+const unsupported = (value: number): Finding => ({
+  severity: 'note',
+  rule: 'top-unsupported',
+  subject: { path: '/unit/depth' },
+  value,
+  limit: MOST_UNSUPPORTED,
+  message: `The top reaches ${tenth(value)} mm behind the frame, and nothing that carries it there is worked out.`,
+  source: 'common practice, no source',
+  remedy: 'Carry its back edge on cross frames, posts or a wall bearer.',
 });

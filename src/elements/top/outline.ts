@@ -34,7 +34,7 @@ export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly 
   });
 }
 
-export const isButted = (end: RunEnd, joint: CornerJoint): boolean =>
+const isButted = (end: RunEnd, joint: CornerJoint): boolean =>
   joint === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG;
 
 /** A line on which the top of a run ends, and the way that lies beyond it. Plan coordinates. */

@@ -13,16 +13,23 @@ export interface Layout {
   readonly box: Box;
   /** Some figure had to go far from its span: hard to read, a larger scale would be better. */
   readonly crowded: boolean;
+  /** What writing that fits nowhere would have said, in the order of the strokes. */
+  readonly unwritten: readonly string[];
 }
 
 /** Lays a drawing out at a scale: `scale` is the number that the model is divided by (20 for 1:20). */
 export function layOut(drawing: Drawing, scale: number): Layout {
   const toPaper = ([x, y]: Vec2): Vec2 => [x / scale, y / scale];
-  const things = drawing.strokes.flatMap((stroke) => inkOf(stroke, scale, toPaper));
+  const unwritten: string[] = [];
+  const things = drawing.strokes.flatMap((stroke) => {
+    const inked = inkOf(stroke, scale, toPaper);
+    if (stroke.kind === 'text' && inked.length === 0) unwritten.push(stroke.otherwise ?? stroke.text);
+    return inked;
+  });
   const { ink: lines, figures, crowded } = drawDimensions(drawing.strokes.filter(isDimension), scale);
   const ink = [...things, ...lines, ...figures];
   const bounds = [toPaper(drawing.bounds.min), toPaper(drawing.bounds.max)];
-  return { ink, figures, crowded, box: around([...bounds, ...ink.flatMap(extentOf)])! };
+  return { ink, figures, crowded, unwritten, box: around([...bounds, ...ink.flatMap(extentOf)])! };
 }
 
 const isDimension = (stroke: Stroke): stroke is Dimension => stroke.kind === 'dimension';
@@ -34,8 +41,9 @@ function inkOf(stroke: Stroke, scale: number, toPaper: (p: Vec2) => Vec2): reado
     case 'line':
       return [{ ...stroke, kind: 'path', points: stroke.points.map(toPaper), closed: false, fill: 'none' }];
     case 'text': {
-      const { at, text, heightMm: height, anchor, turned, room } = stroke;
-      if (room && (textWidth(text, height) > room[0] / scale || height > room[1] / scale)) return [];
+      const { at, text, anchor, turned, room } = stroke;
+      const height = heightOf(stroke, scale);
+      if (height === undefined) return [];
       const [x, y] = toPaper(at);
       const low = room ? height / 2 : 0;
       return [{ kind: 'text', at: turned ? [x + low, y] : [x, y - low], text, height, anchor, turned }];
@@ -43,6 +51,14 @@ function inkOf(stroke: Stroke, scale: number, toPaper: (p: Vec2) => Vec2): reado
     case 'dimension':
       return [];
   }
+}
+
+/** The height of a text in its room: as it should be, or the least; none when it fits at neither. */
+function heightOf(stroke: Extract<Stroke, { kind: 'text' }>, scale: number): number | undefined {
+  const { text, heightMm, leastMm, room } = stroke;
+  if (!room) return heightMm;
+  const fits = (height: number): boolean => textWidth(text, height) <= room[0] / scale && height <= room[1] / scale;
+  return [heightMm, leastMm ?? heightMm].find(fits);
 }
 
 function extentOf(ink: Ink): readonly Vec2[] {

@@ -24,14 +24,19 @@ export function runningGroups(dims: readonly Dimension[], scale: number): readon
 }
 
 /**
- * Superimposed running dimensions: a circle at the datum, an arrow and a figure at each mark (ISO 129-1, from memory). Figures that
+ * Superimposed running dimensions: a circle at the datum with 0 or what a dimension to itself says, an arrow and a figure at each mark (ISO 129-1, from memory). Figures that
  * would touch are led aside. Returns the figures.
  */
 export function drawRunning(group: readonly Along[], add: AddLine, ink: Ink[]): readonly Lettering[] {
   const first = group[0];
   if (!first) return [];
   const { a: datum, footA, at, side, paper, vertical } = first;
-  const stops = [{ x: datum, foot: footA, text: '0' }, ...group.map((d) => ({ x: d.b, foot: d.footB, text: d.text }))];
+  const zero = group.find((d) => d.b === datum);
+  const away = group.filter((d) => d !== zero);
+  const stops = [
+    { x: datum, foot: footA, text: zero?.text ?? '0' },
+    ...away.map((d) => ({ x: d.b, foot: d.footB, text: d.text })),
+  ];
   const marks = stops.sort((m, n) => m.x - n.x);
   const xs = marks.map((mark) => mark.x);
   const places = spread(xs, PITCH);

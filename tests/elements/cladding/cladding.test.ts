@@ -62,7 +62,17 @@ describe('the skin', () => {
   test('is mitred at corners by half the turn, and its faces meet', () => {
     const made = design(jobOf({ runs: [{ length: 2000, deflectionDeg: 91.5 }, { length: 2000 }] }));
     const [a] = partsOf(made, 'CL', 'A');
-    expect(a.edges).toEqual([{ edge: 'right edge', work: 'bevelled', angleDeg: 45.75 }]);
+    expect(a.ends.map((e) => e.kind)).toEqual(['square', 'bevel']);
+    expect(a.ends[1].tiltDeg).toBeCloseTo(45.75, 9);
     expect(a.size.length).toBeCloseTo(2000 + 12 * Math.tan((45.75 * Math.PI) / 180), 9);
+  });
+
+  test('a sheet gives its length less a trim at both ends, and the mitre comes off that', () => {
+    const pieces = (length: number, deflectionDeg = 0) =>
+      partsOf(design(jobOf({ runs: [{ length, deflectionDeg }, ...(deflectionDeg ? [{}] : [])] })), 'CL', 'A').length;
+    expect(pieces(2420)).toBe(1);
+    expect(pieces(2421)).toBe(2);
+    expect(pieces(2408, 90)).toBe(1);
+    expect(pieces(2409, 90)).toBe(2);
   });
 });

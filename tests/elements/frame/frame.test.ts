@@ -9,7 +9,7 @@ describe('the frame', () => {
     expect([bottom.size.length, top.size.length]).toEqual([2400, 2400]);
     expect([bottom.place.origin[2], top.place.origin[2]]).toEqual([0, 1000 - 40 - 38]);
     for (const stud of partsOf(made, 'ST'))
-      expect(stud.size).toMatchObject({ length: 960 - 76, width: 38, thickness: 63 });
+      expect(stud.size).toMatchObject({ length: 960 - 76, width: 63, thickness: 38 });
   });
 
   test('on flat, the wider side lies in the plane of the front', () => {
@@ -39,5 +39,25 @@ describe('the frame', () => {
     expect(marks).toHaveLength(partsOf(made, 'ST').length);
     expect(marks[0].x).toBeCloseTo(19, 9);
     expect(marks.at(-1)?.x).toBeCloseTo(2400 - 19, 9);
+  });
+
+  test('a fillet says that it is three-cornered', () => {
+    const made = design(jobOf({ runs: [{ deflectionDeg: 45 }, {}] }));
+    expect(partsOf(made, 'FI', 'B')[0].section).toBe('three-cornered, 63 × 44.5 × 44.5 mm');
+  });
+  test('a corner a little off square is packed, and said once', () => {
+    const made = design(jobOf({ runs: [{ deflectionDeg: 88.5 }, {}] }));
+    const said = made.findings.filter((f) => f.rule === 'corner-packing');
+    expect(said).toHaveLength(1);
+    expect(said[0].value).toBeCloseTo(63 * Math.cos((88.5 * Math.PI) / 180), 9);
+  });
+  test('no height for a stud: no frame, and said', () => {
+    const low = jobOf({
+      height: 300,
+      stock: { 'oak-40': { thickness: 120 }, 'sawn-38x63': { width: 150, thickness: 100 } },
+    });
+    const made = design(low);
+    expect(findingOf(made, 'frame-no-height')).toMatchObject({ severity: 'stop', value: 180, limit: 300 });
+    expect(partsOf(made, 'ST')).toEqual([]);
   });
 });

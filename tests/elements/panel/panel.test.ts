@@ -11,7 +11,7 @@ describe('panel frames', () => {
     const pieces = partsOf(made, 'PM');
     expect(pieces).toHaveLength(8);
     for (const piece of pieces)
-      for (const end of piece.ends) expect(end).toMatchObject({ kind: 'mitre', longSide: 'lower edge' });
+      for (const end of piece.ends) expect(end).toMatchObject({ kind: 'mitre', longSide: 'outer edge' });
     for (const piece of pieces) for (const end of piece.ends) expect(end.sawDeg).toBeCloseTo(45, 9);
   });
 

@@ -60,4 +60,23 @@ describe('pillars', () => {
       expect(made.framing[0].studs.some((s) => s.from + 6 <= centre && centre <= s.to - 6)).toBe(true);
     expect(rulesOf(made)).toEqual([]);
   });
+
+  test('a narrow corner board has fewer flutes of the same cutter, and that is said', () => {
+    const made = design(jobOf({ runs: [{ deflectionDeg: 90 }, {}], elements: { pillar: { cornerWidth: 80 } } }));
+    const corner = partsOf(made, 'PI', 'B')[0];
+    expect(corner.grooves.length).toBeLessThan(5);
+    expect(corner.grooves[0].width).toBeCloseTo(partsOf(made, 'PI', 'B')[1].grooves[0].width, 9);
+    expect(findingOf(made, 'fewer-flutes')).toMatchObject({ severity: 'note', value: corner.grooves.length, limit: 5 });
+  });
+  test('a corner board says which side is the wider, outside and inside', () => {
+    for (const [turn, longSide, back] of [
+      [90, 'face', 92],
+      [-90, 'back', 128],
+    ] as const) {
+      const made = design(jobOf({ runs: [{ deflectionDeg: turn }, {}] }));
+      expect(partsOf(made, 'PI', 'B')[0].edges).toEqual([
+        { edge: 'left long edge', work: 'bevelled', angleDeg: 45, longSide, backWidth: back },
+      ]);
+    }
+  });
 });

@@ -56,4 +56,10 @@ describe('skirting', () => {
     expect(findingOf(made, 'skirting-past-mitre').value).toBeCloseTo(36 * tan - 60 - 5 - 18 * tan, 9);
     expect(made.parts.some((p) => p.code === 'SK')).toBe(false);
   });
+
+  test('higher than the blocks it shows its ends, and is said', () => {
+    const made = design(jobOf({ elements: { plinth: { height: 100 } } }));
+    expect(findingOf(made, 'skirting-above-block')).toMatchObject({ severity: 'warn', value: 120, limit: 100 });
+    expect(design(jobOf({ elements: { plinth: { height: 120 } } })).findings).toEqual([]);
+  });
 });

@@ -57,9 +57,7 @@ describe('mitred', () => {
   });
   test('its ends are cut at half the turn', () => {
     const made = design(jobOf(corner(60)));
-    expect(partOf(made, 'TP', 'A').edges).toEqual([
-      { edge: 'right end, mitred in plan', work: 'bevelled', angleDeg: 30 },
-    ]);
+    expect(partOf(made, 'TP', 'A').ends[1]).toMatchObject({ kind: 'mitre', longSide: 'front edge' });
     expect(partOf(made, 'TP', 'A').ends[1].sawDeg).toBeCloseTo(30, 9);
   });
 });
@@ -107,7 +105,7 @@ describe('butted', () => {
 
 describe('the top', () => {
   test('is oiled hardwood, there from the clad view on, its upper face at the unit’s height', () => {
-    const made = design(jobOf({ height: 1000 }));
+    const made = design(jobOf({ height: 1000, depth: 600 }));
     const top = partOf(made, 'TP');
     expect(top).toMatchObject({ finish: 'oil', from: 'clad', material: 'oak-40' });
     expect(top.size).toEqual({ length: 2400, width: 600, thickness: 40 });
@@ -144,5 +142,13 @@ describe('the top', () => {
     const made = design(jobOf({ runs: [{ deflectionDeg: 90 }, { length: 900, deflectionDeg: 90 }, {}], depth: 600 }));
     expect(findingOf(made, 'top-squeezed')).toMatchObject({ severity: 'stop', value: 600, subject: { run: 'B' } });
     expect(partOf(made, 'TP', 'B').size.length).toBeCloseTo(900 + 150, 9);
+  });
+
+  test('far behind its frame it wants support', () => {
+    expect(findingOf(design(jobOf({ depth: 600 })), 'top-unsupported')).toMatchObject({
+      value: 600 - 75 - 63,
+      limit: 300,
+    });
+    expect(design(jobOf({ depth: 438 })).findings).toEqual([]);
   });
 });

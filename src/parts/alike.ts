@@ -1,0 +1,25 @@
+import type { Part } from '../vocabulary/part';
+
+/** Parts that are cut alike: their marks in order, and one of them to speak for all. */
+export interface Alike {
+  readonly marks: readonly string[];
+  readonly part: Part;
+}
+
+/** Identical parts together, in the order of the first of each: same name, material, size to a hundredth, ends, edges and grooves. */
+export function alike(parts: readonly Part[]): readonly Alike[] {
+  const groups = new Map<string, { marks: string[]; part: Part }>();
+  for (const part of parts) {
+    const key = likeness(part);
+    const group = groups.get(key);
+    if (group) group.marks.push(part.mark);
+    else groups.set(key, { marks: [part.mark], part });
+  }
+  return [...groups.values()];
+}
+
+/** All that decides how a part is cut, as text. Numbers to a hundredth, so that the noise of the last digits doesn't part twins. */
+function likeness({ kind, name, material, section, size, shortPoint, ends, edges, grooves }: Part): string {
+  const cut = [kind, name, material, section, size, shortPoint, ends, edges, grooves];
+  return JSON.stringify(cut, (_, value) => (typeof value === 'number' ? Math.round(value * 100) / 100 + 0 : value));
+}
