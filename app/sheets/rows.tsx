@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import type { Alike } from '../../src/flow';
 import type { Job } from '../../src/vocabulary/job';
 import type { Part } from '../../src/vocabulary/part';
@@ -44,7 +45,7 @@ function Taken({ part, head, picked, children }: TakenProps) {
 function Cells({ part, material, job }: { readonly part: Part } & Omit<RowProps, 'picked'>) {
   return (
     <>
-      <td>{material}</td>
+      <td className="material">{material}</td>
       <td className="number">{figure(part.shopLength, job)}</td>
       <td className="number">{figure(part.size.width, job)}</td>
       <td className="number">{figure(part.size.thickness, job)}</td>
@@ -70,7 +71,14 @@ export function AlikeRow({ alike: { marks, part }, picked, ...rest }: { readonly
   return (
     <Taken part={part} head={`${marks.length} off`} picked={picked}>
       <td>{part.name}</td>
-      <td>{markRanges(marks).join(', ')}</td>
+      <td className="marks">
+        {markRanges(marks).map((range, i) => (
+          <Fragment key={range}>
+            {i > 0 ? ', ' : ''}
+            <span>{range}</span>
+          </Fragment>
+        ))}
+      </td>
       <Cells part={part} {...rest} />
     </Taken>
   );

@@ -53,7 +53,8 @@ const FEET_AND_INCHES = new RegExp(
 );
 
 /**
- * Reads a length as a joiner writes it, into mm. A number without a unit is in `units`; a written unit always wins. Never
+ * Reads a length as a joiner writes it, into mm. A number without a unit is in `units`, but a rule's fraction (47 1/4) is inches; a
+ * written unit always wins. Never
  * throws: what can't be read, or could be read in two ways, comes back as an issue that says what it got and what is understood.
  */
 export function parseLength(text: string, units: LengthUnits): Result<number> {
@@ -65,12 +66,15 @@ export function parseLength(text: string, units: LengthUnits): Result<number> {
   const both = FEET_AND_INCHES.exec(body);
   const one = both ? null : ONE.exec(body);
   if (!both && !one) return refuse(text, 'not a length');
+  const bare = one?.[1] ?? '';
+  const unit = one?.[2] ?? unitOf(bare, units);
+  if (unit === undefined) return refuse(text, 'a fraction of a millimetre, or of an inch? Write the unit');
   const parts = both
     ? [
         { written: both[1], worth: UNITS.ft },
         { written: both[2], worth: UNITS.in },
       ]
-    : [{ written: one?.[1] ?? '', worth: UNITS[one?.[2] ?? (units === 'inch' ? 'in' : 'mm')] }];
+    : [{ written: bare, worth: UNITS[unit] }];
   let mm = 0;
   for (const { written, worth } of parts) {
     const quantity = quantityOf(written);
@@ -81,6 +85,17 @@ export function parseLength(text: string, units: LengthUnits): Result<number> {
   // Fifteen digits drop the noise of multiplying by 25.4, so that 36" is 914.4 and not 914.3999999999999.
   const clean = Number(mm.toPrecision(15));
   return { ok: true, value: negative && clean !== 0 ? -clean : clean };
+}
+
+/** A fraction of a rule is read as inches wherever it stands: nobody measures quarters of a millimetre. */
+const RULE_FRACTION = /(?:^|\s|-)(\d+)\s*\/\s*(2|4|8|16|32|64)$/;
+
+/** The unit of a number that has none written; nothing where it can't be told. */
+function unitOf(written: string, units: LengthUnits): 'mm' | 'in' | undefined {
+  if (units === 'inch') return 'in';
+  if (!written.includes('/')) return 'mm';
+  const fraction = RULE_FRACTION.exec(written);
+  return fraction && Number(fraction[1]) < Number(fraction[2]) ? 'in' : undefined;
 }
 
 function tidied(text: string): string {

@@ -12,6 +12,7 @@ export function longestStock({
   readonly job: Job;
   readonly parts: readonly Part[];
 }): readonly Finding[] {
+  const timber = new Set(job.stock.items.filter((item) => item.kind === 'timber').map((item) => item.id));
   const longest = new Map(
     job.stock.items.flatMap((item) =>
       soldByLength(item) ? [[item.id, Math.max(...item.lengths.map((l) => l.length))] as const] : [],
@@ -29,7 +30,7 @@ export function longestStock({
         limit,
         message: `${part.mark} (${part.name}, ${part.where}) is ${tenth(part.size.length)} mm long; the longest stock is ${limit} mm.`,
         source: 'stock lengths from the stock book',
-        remedy: 'Joint it over a stud, or add a longer length to the stock book.',
+        remedy: `${timber.has(part.material) ? 'Joint it over a stud' : 'Splice it over solid backing'}, or add a longer length to the stock book.`,
       },
     ];
   });

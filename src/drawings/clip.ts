@@ -25,7 +25,7 @@ export function limitsOf(run: RodRun, layers: Rod['layers']): Limits {
 /** What is seen of a part between the limits; null when nothing is. */
 export function within(seen: Seen, { from, to }: Limits): Seen | null {
   if (seen.min[0] >= from && seen.max[0] <= to) return seen;
-  const cut = (points: readonly Vec2[]): readonly Vec2[] => keep(keep(points, from, 1), to, -1);
+  const cut = (points: readonly Vec2[]): readonly Vec2[] => outlineWithin(points, { from, to });
   const outline = cut(seen.outline);
   const { min, max } = boundsOf(outline);
   if (outline.length < 3 || max[0] - min[0] < SAME_LENGTH) return null;
@@ -33,6 +33,10 @@ export function within(seen: Seen, { from, to }: Limits): Seen | null {
   const holes = seen.holes.map(cut).filter((hole) => hole.length >= 3);
   return { ...seen, outline, holes, lines, min, max };
 }
+
+/** What is left of a polygon between the limits; no points when nothing is. */
+export const outlineWithin = (points: readonly Vec2[], { from, to }: Limits): readonly Vec2[] =>
+  keep(keep(points, from, 1), to, -1);
 
 /** The part of a polygon on one side of an upright line: x ≥ at for side 1, x ≤ at for side −1 (Sutherland and Hodgman, 1974). */
 function keep(polygon: readonly Vec2[], at: number, side: 1 | -1): readonly Vec2[] {

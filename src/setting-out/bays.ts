@@ -68,6 +68,7 @@ export function divide(front: Front): Division {
   const edges = [leftTo, ...marks.flatMap((c) => [c - width / 2, c + width / 2]), rightFrom];
   const narrowest = Math.min(...edges.flatMap((x, i) => (i % 2 === 0 ? [edges[i + 1] - x] : [])));
   const fits = narrowest > 0;
+  const off = marks.find((c) => c < leftTo || c > rightFrom);
   const findings = fits
     ? []
     : [
@@ -75,7 +76,9 @@ export function divide(front: Front): Division {
           run,
           path,
           'bays-too-narrow',
-          `${wanted} bays in run ${run} leave a bay of ${tenth(narrowest)} mm between pillars of ${tenth(width)} mm.`,
+          off === undefined
+            ? `${wanted} bays in run ${run} leave a bay of ${tenth(narrowest)} mm between pillars of ${tenth(width)} mm.`
+            : `A pillar is wanted on ${tenth(off)} mm in run ${run}; between its end pillars there is ${tenth(leftTo)} to ${tenth(rightFrom)} mm.`,
           narrowest,
           0,
           'Ask for fewer bays, narrower pillars or other marks. The pillars between are left out.',

@@ -26,7 +26,11 @@ describe('reading: a bare number is in the units given', () => {
     ['0', 'mm', 0],
     ['-12.5', 'mm', -12.5],
     ['−12.5', 'mm', -12.5],
-    ['12 1/2', 'mm', 12.5],
+    // A rule's fraction is inches, whatever the job is in.
+    ['12 1/2', 'mm', 317.5],
+    ['47 1/4', 'mm', 1200.15],
+    ['3/4', 'mm', 19.05],
+    ['12 1/2 mm', 'mm', 12.5],
     ['47 1/4', 'inch', 1200.15],
     ['47-1/4', 'inch', 1200.15],
     ['47¼', 'inch', 1200.15],
@@ -92,6 +96,9 @@ describe('reading: what is no length is refused', () => {
     expect(refusal(text)).toContain('understood are');
     expect(refusal(text, 'inch')).toContain('understood are');
   });
+  test.each(['3650/2', '1/3', '12 2/3'])('%s of what?', (text) =>
+    expect(refusal(text, 'mm')).toContain('Write the unit'),
+  );
   test('a fraction over nothing', () => expect(refusal('3 1/0', 'inch')).toContain('over nothing, 1/0'));
   test('a number beyond numbers', () => expect(refusal('9'.repeat(400))).toContain('beyond any number'));
   test('a comma that may part thousands or decimals is asked back', () => {

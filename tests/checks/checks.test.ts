@@ -84,7 +84,7 @@ describe('floor', () => {
   test('falls by so much from its highest point', () => {
     const finding = findingOf(levels(0, 7, -2), 'floor-out-of-level');
     expect(finding).toMatchObject({ severity: 'note', value: 9, limit: 2, subject: { path: '/survey/levels' } });
-    expect(finding.message).toContain('800 mm along run 1');
+    expect(finding.message).toContain('800 mm along run A');
   });
   test('2 mm is level enough, and one level says nothing', () => {
     expect(rulesOf(levels(0, 2))).toEqual([]);

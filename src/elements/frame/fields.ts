@@ -31,7 +31,7 @@ export const fields = {
       { value: 'equal', label: 'equally' },
     ],
     default: 'module',
-    help: 'On the module: full centres from one end, an odd gap last. Equally: equal gaps no wider than the centres.',
+    help: 'On the module: whole centres from one end, an odd gap last; where a pillar or joint takes a line’s place, that gap is divided equally. Equally: equal gaps no wider than the centres.',
   }),
   datum: choice({
     label: 'Module from the',

@@ -99,7 +99,7 @@ function ownFigure(d: Along, taken: readonly Box[]): Lettering | null {
 }
 
 /** Sideways steps of a figure, as shares of its width; beyond the first few a leader ties it to its span. */
-const SHIFTS = [0, 0.15, -0.15, 0.3, -0.3, 0.6, -0.6, 1, -1];
+const SHIFTS = [0, 0.15, -0.15, 0.3, -0.3, 0.6, -0.6, 1, -1, 1.3, -1.3, 1.6, -1.6];
 const NEEDS_LEADER = 0.3;
 
 /** From this level on a leader may cross a figure, better that than none; and the drawing counts as crowded. */

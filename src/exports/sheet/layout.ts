@@ -46,7 +46,15 @@ function inkOf(stroke: Stroke, scale: number, toPaper: (p: Vec2) => Vec2): reado
       if (height === undefined) return [];
       const [x, y] = toPaper(at);
       const low = room ? height / 2 : 0;
-      return [{ kind: 'text', at: turned ? [x + low, y] : [x, y - low], text, height, anchor, turned }];
+      const letters: Lettering = {
+        kind: 'text',
+        at: turned ? [x + low, y] : [x, y - low],
+        text,
+        height,
+        anchor,
+        turned,
+      };
+      return height < stroke.heightMm ? [groundOf(letters), letters] : [letters];
     }
     case 'dimension':
       return [];
@@ -59,6 +67,22 @@ function heightOf(stroke: Extract<Stroke, { kind: 'text' }>, scale: number): num
   if (!room) return heightMm;
   const fits = (height: number): boolean => textWidth(text, height) <= room[0] / scale && height <= room[1] / scale;
   return [heightMm, leastMm ?? heightMm].find(fits);
+}
+
+/** Round writing that fills its timber the outline is interrupted, mm of paper. */
+const ROUND = 0.3;
+
+/** What small writing on timber is written on: the lines of the timber's outline would run through it. */
+function groundOf(letters: Lettering): Ink {
+  const { min, max } = boxOf(letters);
+  const [x0, y0, x1, y1] = [min[0] - ROUND, min[1] - ROUND, max[0] + ROUND, max[1] + ROUND];
+  const points: readonly Vec2[] = [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ];
+  return { kind: 'path', points, closed: true, fill: 'timber', pen: 'none', style: 'continuous' };
 }
 
 function extentOf(ink: Ink): readonly Vec2[] {
