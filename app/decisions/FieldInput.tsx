@@ -25,7 +25,6 @@ function StockInput({ field, value, onValue, path }: Omit<Props, 'field'> & { re
       help={field.help}
       value={String(value)}
       options={offered(job, field)}
-      words
       onValue={onValue}
       path={path}
     />

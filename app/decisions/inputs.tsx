@@ -60,6 +60,7 @@ export function LengthsInput({
       read={(text) => readLengths(text, field, units)}
       onValue={onValue}
       path={path}
+      words
     />
   );
 }
@@ -106,14 +107,18 @@ interface Choices<T extends string> {
   readonly options: readonly { readonly value: T; readonly label: string }[];
   readonly onValue: (value: T) => void;
   readonly path?: string;
-  /** The options are names, which want more room than single words. */
-  readonly words?: boolean;
 }
 
+/** Letters that a choice beside its label has room for; longer ones stand under it, on the whole width. */
+const ROOM_BESIDE = 12;
+
 /** One of a few words. A value that is not among them is shown as it stands, not hidden. */
-export function ChoiceInput<T extends string>({ label, help, value, options, onValue, path, words }: Choices<T>) {
+export function ChoiceInput<T extends string>({ label, help, value, options, onValue, path }: Choices<T>) {
   const id = useId();
   const known = options.some((option) => option.value === value);
+  const words = [...(known ? [] : [value]), ...options.map((option) => option.label)].some(
+    ({ length }) => length > ROOM_BESIDE,
+  );
   return (
     <div className={words ? 'field words' : 'field'}>
       <label htmlFor={id}>{label}</label>
@@ -148,7 +153,7 @@ export function SwitchInput({
   value,
   onValue,
   path,
-}: Omit<Choices<string>, 'value' | 'options' | 'onValue' | 'words'> & {
+}: Omit<Choices<string>, 'value' | 'options' | 'onValue'> & {
   readonly value: boolean;
   readonly onValue: (value: boolean) => void;
 }) {

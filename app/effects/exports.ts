@@ -1,4 +1,4 @@
-import { design, elevation } from '../../src/flow';
+import { alike, design, elevation } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
 import type { AppStore } from '../store/store';
 import { download, fileName } from './download';
@@ -16,12 +16,15 @@ async function partsList(made: Design): Promise<void> {
   download(partsCsv(made), fileName(`${made.job.name} parts`, 'csv'), 'text/csv;charset=utf-8');
 }
 
-async function elevationSheet(made: Design, run: string, kind: 'front' | 'framing'): Promise<void> {
-  const { sheetSvg } = await import('../../src/exports/svg');
-  const drawing = elevation(made, run, kind);
-  const { name, unit, units, client } = made.job;
-  const svg = sheetSvg(drawing, { job: name, unit: unit.name, units, ...(client.name ? { client: client.name } : {}) });
-  download(svg, fileName(`${made.job.name} ${drawing.title}`, 'svg'), 'image/svg+xml');
+async function cuttingList(made: Design): Promise<void> {
+  const { cuttingCsv } = await import('../../src/exports/csv');
+  download(cuttingCsv(made, alike), fileName(`${made.job.name} cutting list`, 'csv'), 'text/csv;charset=utf-8');
+}
+
+async function elevationOf(made: Design, run: string, kind: 'front' | 'framing'): Promise<void> {
+  const { elevationSheet } = await import('../../src/exports/sheets');
+  const { title } = elevation(made, run, kind);
+  download(elevationSheet(made, run, kind, elevation), fileName(`${made.job.name} ${title}`, 'svg'), 'image/svg+xml');
 }
 
 async function model(made: Design): Promise<void> {
@@ -39,16 +42,17 @@ export function exportsOf(made: Design): readonly Export[] {
     {
       id: `front-${run.id}`,
       label: `Front elevation of ${run.name} (SVG)`,
-      make: () => elevationSheet(made, run.id, 'front'),
+      make: () => elevationOf(made, run.id, 'front'),
     },
     {
       id: `framing-${run.id}`,
       label: `Framing elevation of ${run.name} (SVG)`,
-      make: () => elevationSheet(made, run.id, 'framing'),
+      make: () => elevationOf(made, run.id, 'framing'),
     },
   ]);
   return [
     { id: 'parts', label: 'Parts list (CSV)', make: () => partsList(made) },
+    { id: 'cutting', label: 'Cutting list, alike together (CSV)', make: () => cuttingList(made) },
     ...runs,
     { id: 'model', label: 'Solid model (GLB)', make: () => model(made) },
   ];

@@ -49,7 +49,7 @@ function Cells({ part, material, job }: { readonly part: Part } & Omit<RowProps,
       <td className="number">{figure(part.shopLength, job)}</td>
       <td className="number">{figure(part.size.width, job)}</td>
       <td className="number">{figure(part.size.thickness, job)}</td>
-      <td>{endsBrief(part.ends)}</td>
+      <td className="ends">{endsBrief(part.ends)}</td>
       <td className="number">{weight(part.weightKg)}</td>
     </>
   );

@@ -1,5 +1,5 @@
+import { figures } from '../../src/base/figure';
 import { formatLength, MM_PER_INCH } from '../../src/base/lengths';
-import { toStep } from '../../src/base/round';
 import type { Job } from '../../src/vocabulary/job';
 
 type Units = Job['units'];
@@ -12,12 +12,8 @@ export interface Written {
 
 const unitOf = (units: Units): string => (units === 'mm' ? ' mm' : '');
 
-/**
- * A length as it is written on rod, lists and sheets: to the job's own step (mm), without unit. Each figure is rounded by itself
- * from its exact value, so running measurements gather no errors. Inches have their own step, 1/64.
- */
-export const figure = (mm: number, { units, tools }: Written): string =>
-  formatLength(units === 'mm' ? toStep(mm, tools.roundingStep) : mm, units);
+/** A length as it is written on rod, lists and sheets: to the job's own step, without unit. */
+export const figure = (mm: number, job: Written): string => figures(job)(mm);
 
 /** The same with its unit: `1200 mm`, `47 1/4"`. */
 export const length = (mm: number, job: Written): string => figure(mm, job) + unitOf(job.units);

@@ -1,5 +1,6 @@
 import { figures } from '../base/figure';
 import type { Drawing, Stroke } from '../vocabulary/drawing';
+import type { Vec2 } from '../vocabulary/geometry';
 import type { RodRun } from '../vocabulary/rod';
 import { dimension, running, withBeyond } from './dimension';
 import type { Drawable } from './drawable';
@@ -28,8 +29,8 @@ export function framingView(design: Drawable, run: RodRun): Drawing {
   const frameLine = [0, run.length] as const;
   const { min, max } = boundsOf([
     ...members.flatMap((seen) => seen.outline),
-    [plates[0], 0],
-    [plates[1], rod.frameHeight],
+    ...[...plates, ...frameLine].map((x): Vec2 => [x, rod.frameHeight]),
+    [0, 0],
   ]);
   const studs = [...(framing?.studs ?? [])].sort((a, b) => a.from - b.from);
   const noggins = framing?.noggins ?? [];

@@ -4,7 +4,7 @@ import type { Drawing, Stroke } from '../vocabulary/drawing';
 import type { Part } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
 import { limitsOf, within } from './clip';
-import { chain, dimension, distinct, running } from './dimension';
+import { chain, dimension, running } from './dimension';
 import type { Drawable } from './drawable';
 import { bayChains, floorStops, overhangs } from './front-chains';
 import { neighboursOf } from './neighbours';
@@ -62,7 +62,7 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
   ];
   const notes = [
     ...(frames.alike ? ['What is dimensioned over the first bay is alike in all bays.'] : []),
-    ...(past.length > 0 ? ['The overhang of the top is from the ends of the frame line.'] : []),
+    ...(past.length > 0 ? ['Above its ends: how far the top runs past the frame line.'] : []),
     ...before.runs.map((letter) => `Run ${letter} is cut just before this front and shown in section.`),
   ];
   return { id: `${run.id}-front`, title: `${run.name}: front elevation`, strokes, notes, bounds: { min, max } };
@@ -70,11 +70,9 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
 
 /** Rows of dimensions one below the other; an empty row, or one that says what the row before it said, takes no place. */
 function inRows(rows: readonly (readonly Stroke[])[]): readonly Stroke[] {
-  const stopsOf = (row: readonly Stroke[]): string =>
-    distinct(row.flatMap((one) => (one.kind === 'dimension' ? [one.from[0], one.to[0]] : [])))
-      .map((x) => x.toFixed(2))
-      .join(' ');
-  const kept = rows.filter((row, i) => row.length > 0 && (i === 0 || stopsOf(row) !== stopsOf(rows[i - 1]!)));
+  const said = (row: readonly Stroke[]): string =>
+    row.map((one) => (one.kind === 'dimension' ? `${one.from[0].toFixed(2)} ${one.text}` : '')).join('; ');
+  const kept = rows.filter((row, i) => row.length > 0 && (i === 0 || said(row) !== said(rows[i - 1]!)));
   return kept.flatMap((row, i) => row.map((stroke) => ({ ...stroke, offsetMm: -CHAIN * (i + 1) }) as Stroke));
 }
 

@@ -1,19 +1,13 @@
 import { boundsInRoom } from '../base/solid/extent';
 import type { StockItem } from '../vocabulary/book';
 import type { MaterialTotal, Totals } from '../vocabulary/design';
-import type { Vec2, Vec3 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
 
 /**
  * What the parts come to: weight, number, each material's net amount (metres of timber and mouldings by exact lengths, square
- * metres of sheets and hardwood by length × width), and the box they stand in, along the direction `along` of the first run,
- * across it, and up. Materials in the order in which they first appear. No parts: all zero.
+ * metres of sheets and hardwood by length × width), and the box they stand in, along the first run (x), across it, and up. Materials in the order in which they first appear. No parts: all zero.
  */
-export function totalsOf(
-  parts: readonly Part[],
-  itemOf: (material: string) => StockItem,
-  along: Vec2 = [1, 0],
-): Totals {
+export function totalsOf(parts: readonly Part[], itemOf: (material: string) => StockItem): Totals {
   const materials = new Map<string, MaterialTotal>();
   let weightKg = 0;
   for (const part of parts) {
@@ -31,20 +25,15 @@ export function totalsOf(
     });
     weightKg += part.weightKg;
   }
-  return { weightKg, parts: parts.length, materials: [...materials.values()], overall: overallOf(parts, along) };
+  return { weightKg, parts: parts.length, materials: [...materials.values()], overall: overallOf(parts) };
 }
 
-function overallOf(parts: readonly Part[], [ax, ay]: Vec2): Totals['overall'] {
+function overallOf(parts: readonly Part[]): Totals['overall'] {
   if (parts.length === 0) return { length: 0, depth: 0, height: 0 };
-  const directions: [Vec3, Vec3, Vec3] = [
-    [ax, ay, 0],
-    [-ay, ax, 0],
-    [0, 0, 1],
-  ];
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
   for (const part of parts) {
-    const { min, max } = boundsInRoom(part, directions);
+    const { min, max } = boundsInRoom(part);
     for (let k = 0; k < 3; k++) {
       low[k] = Math.min(low[k], min[k]);
       high[k] = Math.max(high[k], max[k]);

@@ -1,5 +1,5 @@
 import { onFace } from '../base/place';
-import { clip, polygonArea } from '../base/polygon';
+import { clip, polygonArea, polygonBounds } from '../base/polygon';
 import { add2, scale2, sub2 } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
 import type { Vec2 } from '../vocabulary/geometry';
@@ -16,9 +16,11 @@ export function crossings({ runs, layers }: Pick<Rod, 'runs' | 'layers'>): reado
   const front = Math.max(...Object.values(layers).map((l) => l.outer));
   const back = Math.min(...Object.values(layers).map((l) => l.inner));
   const floors = runs.map((run) => floorOf(runs, run, front, back));
+  const boxes = floors.map(polygonBounds);
   const findings: Finding[] = [];
   for (let i = 0; i < runs.length; i++)
     for (let j = i + 2; j < runs.length; j++) {
+      if (apart(boxes[i], boxes[j])) continue;
       const shared = polygonArea(common(floors[i], floors[j]));
       if (shared > LEAST_SHARED) findings.push(folded(runs[i].id, runs[j].id, shared));
     }
@@ -39,6 +41,13 @@ function floorOf(runs: readonly RodRun[], run: RodRun, front: number, back: numb
     return clip(polygon, at(side === 'left' ? 0 : run.length, 0), scale2(ahead, side === 'left' ? -1 : 1));
   }, strip);
 }
+
+interface Box {
+  readonly min: Vec2;
+  readonly max: Vec2;
+}
+
+const apart = (a: Box, b: Box): boolean => [0, 1].some((k) => a.max[k] <= b.min[k] || b.max[k] <= a.min[k]);
 
 /** What two convex polygons share. */
 const common = (a: readonly Vec2[], b: readonly Vec2[]): readonly Vec2[] =>

@@ -12,10 +12,11 @@ export function frameUp(
   backing: readonly Backing[],
 ): { readonly framing: readonly RunFraming[]; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
+  const asked = byRun(backing);
   const framing = rod.runs
     .filter((run) => run.sound)
     .map((run) => {
-      const mine = backing.filter((b) => b.run === run.id);
+      const mine = asked.get(run.id) ?? [];
       const from = run.left.frameAt;
       const to = run.right.frameAt;
       const stood = standStuds(
@@ -35,6 +36,16 @@ export function frameUp(
       return { run: run.id, from, to, studs: stood.studs, noggins, fillets: filletsOf(run, rod.timber.depth) };
     });
   return { framing, findings };
+}
+
+function byRun(backing: readonly Backing[]): ReadonlyMap<string, readonly Backing[]> {
+  const runs = new Map<string, Backing[]>();
+  for (const b of backing) {
+    const mine = runs.get(b.run);
+    if (mine) mine.push(b);
+    else runs.set(b.run, [b]);
+  }
+  return runs;
 }
 
 /** The corner fillets that this run holds, in its own coordinates. */

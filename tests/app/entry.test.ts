@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { readCount, readLength, readLengths, readNumber, readWords, showNumber } from '../../app/decisions/entry';
+import {
+  cornerWords,
+  readCount,
+  readLength,
+  readLengths,
+  readNumber,
+  readWords,
+  showNumber,
+} from '../../app/decisions/entry';
 
 const height = { min: 300, max: 3000 };
 
@@ -20,7 +28,8 @@ describe('a length typed into a field', () => {
   });
 
   it('is refused with what was got when it is no length', () => {
-    for (const text of ['', 'tall', '12 x 4', '1,200', 'NaN', 'Infinity', '1e3', '<b>1</b>']) {
+    expect(readLength(' ', height, 'mm')).toEqual({ ok: false, message: 'Type a length.' });
+    for (const text of ['tall', '12 x 4', '1,200', 'NaN', 'Infinity', '1e3', '<b>1</b>']) {
       const entry = readLength(text, height, 'mm');
       expect(entry.ok, text).toBe(false);
       if (!entry.ok) expect(entry.message).toContain(`'${text}'`);
@@ -36,6 +45,18 @@ describe('numbers and counts', () => {
     expect(readNumber(showNumber(-45.25), turn)).toEqual({ ok: true, value: -45.25 });
     expect(readNumber('151', turn)).toEqual({ ok: false, message: 'Must be from −150 to 150.' });
     for (const text of ['', 'square', '1e2', '--5', '9 0']) expect(readNumber(text, turn).ok, text).toBe(false);
+  });
+
+  it('says a turn as the angle that a surveyor finds between the fronts', () => {
+    // A surveyed 91.5° outside corner turns by 88.5°; straight on, the fronts stand at 180°.
+    expect(cornerWords(88.5)).toBe('outside corner of 91.5° (between the fronts, measured through the unit)');
+    expect(cornerWords(-91.4)).toBe('inside corner of 88.6° (between the fronts, measured in front of the unit)');
+    expect(cornerWords(0)).toBe('straight on, no corner');
+  });
+
+  it('gives no example that might be meant', () => {
+    const turn = { min: -150, max: 150, unit: 'deg' } as const;
+    expect(readNumber('square', turn)).toEqual({ ok: false, message: 'Type a number, such as 45.' });
   });
 
   it('reads whole numbers only, odd ones or 0 where the field says so', () => {

@@ -60,9 +60,35 @@ describe('edits of the form', () => {
   it('makes ends that a job file may have', () => {
     const job = newJob('Ends');
     for (const kind of ['wall', 'free', 'return'] as const) {
-      const plan = { ...job.unit.plan, leftEnd: endOfKind(kind), rightEnd: endOfKind(kind) };
+      const plan = { ...job.unit.plan, leftEnd: endOfKind(kind, 'plinth'), rightEnd: endOfKind(kind, 'top') };
       expect(fits({ ...job, unit: { ...job.unit, plan } }).ok, kind).toBe(true);
     }
+    expect(endOfKind('return', 'plinth')).toMatchObject({ kind: 'return', over: 'plinth' });
+  });
+
+  it('ties a new wall to an end that stands against one and has none, square to it', () => {
+    const job = sampleJob();
+    const wall = { kind: 'wall' } as const;
+    const both: Job = { ...job, unit: { ...job.unit, plan: { ...job.unit.plan, leftEnd: wall, rightEnd: wall } } };
+    const one = withNextWall(both);
+    expect(one.unit.plan).toMatchObject({ leftEnd: { kind: 'wall', wall: 'Wall 1' }, rightEnd: wall });
+    expect(one.survey.walls[0]?.directionDeg).toBe(90);
+    const two = withNextWall(one);
+    expect(two.unit.plan.rightEnd).toEqual({ kind: 'wall', wall: 'Wall 2' });
+    // The second run turns 90° against the first, and its wall with it.
+    expect(two.survey.walls[1]?.directionDeg).toBe(180);
+    const three = withNextWall(two);
+    expect(three.unit.plan).toBe(two.unit.plan);
+    expect(withNextWall(job).unit.plan).toMatchObject({ leftEnd: { kind: 'free' }, rightEnd: { wall: 'Wall 1' } });
+  });
+
+  it('finds nothing out of square in a wall just added, whichever way the last run goes', () => {
+    const job = newJob('Square');
+    const inside = { ...job.unit.plan.runs[0]!, deflectionDeg: -91.4 };
+    const plan = { ...job.unit.plan, runs: [inside, job.unit.plan.runs[0]!], rightEnd: { kind: 'wall' } as const };
+    const walled = withNextWall(withNextWall({ ...job, unit: { ...job.unit, plan } }));
+    expect(walled.survey.walls.map(({ directionDeg }) => directionDeg)).toEqual([90, -1.4]);
+    expect(design(walled).findings.filter(({ subject }) => subject.path?.startsWith('/survey/walls'))).toEqual([]);
   });
 
   it('goes through the store as plain data, untouched parts shared, and can be undone', () => {

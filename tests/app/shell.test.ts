@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { canBeShown, showSubject } from '../../app/facts/subject';
-import { change, exactSize, length, weight } from '../../app/shell/format';
+import { change, exactLength, exactSize, figure, length, weight } from '../../app/shell/format';
 import { shortcuts } from '../../app/shell/shortcuts';
 import { createAppStore } from '../../app/store/store';
 import { design, newJob } from '../../src/flow';
@@ -47,19 +47,37 @@ describe('keys', () => {
   });
 });
 
+const writes = (units: 'mm' | 'inch', roundingStep = 0.5) => ({ units, tools: { roundingStep } });
+
 describe('figures', () => {
+  it('go to the joiner’s step, each from its exact value; inches to 1/64', () => {
+    const shown = (step: number) => [400.24, 400.26, 1203.333].map((mm) => figure(mm, writes('mm', step)));
+    expect(shown(0.5)).toEqual(['400', '400.5', '1203.5']);
+    expect(shown(0.1)).toEqual(['400.2', '400.3', '1203.3']);
+    expect(shown(1)).toEqual(['400', '400', '1203']);
+    expect(length(400.26, writes('mm'))).toBe('400.5 mm');
+    expect(length(1200.15, writes('inch'))).toBe('47 1/4"');
+  });
+
+  it('of a part’s own card are not rounded to the step, but to no more than can be cut', () => {
+    expect(exactLength(446.6362, 'mm')).toBe('446.64 mm');
+    expect(exactSize([446.6362, 30, 15.004], 'mm')).toBe('446.64 × 30 × 15 mm');
+    // 446.6362 / 25.4 = 17.58410…
+    expect(exactLength(446.6362, 'inch')).toBe('17.584"');
+  });
+
   it('say what an edit changed, and nothing where nothing would be seen', () => {
-    const mm = (value: number) => length(value, 'mm');
+    const mm = (value: number) => length(value, writes('mm', 0.1));
     expect(change(1050, 1100, mm)).toBe('−50 mm');
     expect(change(1100.5, 1100, mm)).toBe('+0.5 mm');
-    expect(change(1100.001, 1100, mm)).toBeNull();
+    expect(change(1100.04, 1100, mm)).toBeNull();
     expect(change(1100, 1100, mm)).toBeNull();
-    expect(change(1152.4, 1127, (value) => length(value, 'inch'))).toBe('+1"');
+    expect(change(1152.4, 1127, (value) => length(value, writes('inch')))).toBe('+1"');
     expect(change(12.34, 12.3, weight)).toBe('+40 g');
   });
 
   it('name their unit once', () => {
-    expect(exactSize([700.1234, 30, 15], 'mm')).toBe('700.1234 × 30 × 15 mm');
+    expect(exactSize([700.1, 30, 15], 'mm')).toBe('700.1 × 30 × 15 mm');
     expect(exactSize([25.4, 12.7], 'inch')).toBe('1" × 0.5"');
     expect(weight(0.178)).toBe('178 g');
     expect(weight(355.66)).toBe('355.7 kg');

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { elevationOf } from '../../src/drawings/elevation';
 import { rodDrawing } from '../../src/drawings/rod';
 import type { Drawing, Stroke } from '../../src/vocabulary/drawing';
+import type { Vec3 } from '../../src/vocabulary/geometry';
 import { examples, workedExample } from '../tools/goldens';
 import { box, byHand } from './fixture';
 
@@ -12,18 +13,73 @@ const texts = (strokes: readonly Of<'dimension'>[]): string[] => strokes.map((st
 const at = (drawing: Drawing, axis: 'horizontal' | 'vertical', offsetMm: number): Of<'dimension'>[] =>
   of(drawing, 'dimension').filter((d) => d.axis === axis && d.offsetMm === offsetMm);
 
+const PANEL = { kind: 'panel', name: 'panel moulding', from: 'finished', d: [12, 30] } as const;
+/** The same place, down on the floor. */
+const at0 = ([x, y]: Vec3): Vec3 => [x, y, 0];
+
 describe('the front of a run set out by hand', () => {
   const front = elevationOf(byHand, 'A', 'front');
 
   it('gives every pillar and every bay its width, and they add up to the front', () => {
-    const chain = texts(at(front, 'horizontal', -10));
+    const chain = texts(at(front, 'horizontal', -20));
     expect(chain).toEqual(['140', '690', '140', '690', '140']);
     expect(chain.reduce((sum, text) => sum + Number(text), 0)).toBe(1800);
   });
 
   it('gives the length of the frame and the length over the layer the size was taken to', () => {
-    expect(texts(at(front, 'horizontal', -20))).toEqual(['frame 1800']);
-    expect(texts(at(front, 'horizontal', -30))).toEqual(['over plinth 1800']);
+    expect(texts(at(front, 'horizontal', -30))).toEqual(['frame line 1800']);
+    expect(texts(at(front, 'horizontal', -40))).toEqual(['over plinth 1800']);
+  });
+
+  it('gives what stands on the floor: blocks, wider than their pillars, and the skirting between', () => {
+    const chain = at(front, 'horizontal', -10);
+    expect(texts(chain)).toEqual(['150', '680', '150', '680', '150']);
+    expect(chain[0].from[0]).toBe(-5);
+  });
+
+  it('leaves that row out where it would say what the row of the pillars says', () => {
+    const parts = byHand.parts.filter((part) => part.kind !== 'plinth' && part.kind !== 'skirting');
+    const bare = parts.map((part) =>
+      part.mark.startsWith('A-PB') ? { ...part, place: { ...part.place, origin: at0(part.place.origin) } } : part,
+    );
+    const drawn = elevationOf({ ...byHand, parts: bare }, 'A', 'front');
+    expect(texts(at(drawn, 'horizontal', -10))).toEqual(['140', '690', '140', '690', '140']);
+    expect(texts(at(drawn, 'horizontal', -20))).toEqual(['frame line 1800']);
+  });
+
+  it('gives margins and widths of the frames once where all bays are alike, and says so', () => {
+    const above = at(front, 'horizontal', 10);
+    expect(texts(above)).toEqual(['70', '550', '70', '30', '30']);
+    expect(above[0].from[0]).toBe(140);
+    expect(front.notes).toContain('What is dimensioned over the first bay is alike in all bays.');
+  });
+
+  it('gives them bay by bay where the bays differ', () => {
+    const wider = byHand.parts.map((part) =>
+      part.mark === 'A-PM8'
+        ? box({ ...PANEL, mark: 'A-PM8', x: [1570, 1600], z: [190, 940] })
+        : part.mark === 'A-PM5' || part.mark === 'A-PM6'
+          ? box({ ...PANEL, mark: part.mark, x: [1040, 1600], z: part.mark === 'A-PM5' ? [190, 220] : [910, 940] })
+          : part,
+    );
+    const drawn = elevationOf({ ...byHand, parts: wider }, 'A', 'front');
+    expect(texts(at(drawn, 'horizontal', 10))).toEqual(['70', '550', '70', '70', '560', '60', '30', '30']);
+    expect(drawn.notes?.join()).not.toContain('alike');
+  });
+
+  it('rounds every figure to the step of the job and not otherwise', () => {
+    const length = 1800.26;
+    const runs = [{ ...byHand.rod.runs[0], length }];
+    const drawn = (roundingStep: number) => {
+      const job = { ...byHand.job, tools: { ...byHand.job.tools, roundingStep } };
+      return texts(at(elevationOf({ ...byHand, job, rod: { ...byHand.rod, runs } }, 'A', 'front'), 'horizontal', -30));
+    };
+    expect([0.5, 0.1, 0.01, 1].map((step) => drawn(step)[0])).toEqual([
+      'frame line 1800.5',
+      'frame line 1800.3',
+      'frame line 1800.26',
+      'frame line 1800',
+    ]);
   });
 
   it('gives heights from the floor: skirting, block, panel frame as one, underside and face of the top', () => {
@@ -81,7 +137,7 @@ describe('the front of a run set out by hand', () => {
   it('writes inches for a job in inches', () => {
     const inch = elevationOf({ ...byHand, job: { ...byHand.job, units: 'inch' } }, 'A', 'front');
     // 1800 mm = 70.866 in = 70 55/64 in to the nearest 64th.
-    expect(texts(at(inch, 'horizontal', -20))).toEqual(['frame 70 55/64"']);
+    expect(texts(at(inch, 'horizontal', -30))).toEqual(['frame line 70 55/64"']);
   });
 
   it('throws for a run that is not there, and says which are', () => {
@@ -92,27 +148,40 @@ describe('the front of a run set out by hand', () => {
 describe('the frame of a run set out by hand', () => {
   const framing = elevationOf(byHand, 'A', 'framing');
 
-  it('runs the stud centres from the end they are set out from', () => {
-    expect(texts(at(framing, 'horizontal', 10))).toEqual(['19', '400', '800', '1200', '1600', '1781']);
+  it('runs the stud centres from the left end of the frame line, as the rod does, whatever end they are set out from', () => {
+    const centres = ['0 frame line', '19', '400', '800', '1200', '1600', '1781'];
+    expect(texts(at(framing, 'horizontal', 10))).toEqual(centres);
     const timber = { ...byHand.rod.timber, datum: 'right' as const };
     const fromRight = elevationOf({ ...byHand, rod: { ...byHand.rod, timber } }, 'A', 'framing');
-    expect(
-      texts(at(fromRight, 'horizontal', 10))
-        .map(Number)
-        .sort((a, b) => a - b),
-    ).toEqual([19, 200, 600, 1000, 1400, 1781]);
+    expect(texts(at(fromRight, 'horizontal', 10))).toEqual(centres);
+    expect(framing.notes).toContain('Stud centres are from the left end of the frame line, as on the rod.');
+  });
+
+  it('shows plates that begin after the frame line, or before it', () => {
+    const plates = (from: number, to: number) => {
+      const drawn = elevationOf({ ...byHand, framing: [{ ...byHand.framing[0], from, to }] }, 'A', 'framing');
+      return [-20, -30].map((offset) => texts(at(drawn, 'horizontal', offset)));
+    };
+    expect(plates(63, 1800)).toEqual([['plates 1737', '63'], ['frame line 1800']]);
+    expect(plates(0, 1863)).toEqual([['plates 1863'], ['frame line 1800', '63']]);
+    expect(plates(-63, 1770)).toEqual([
+      ['plates 1833', '30'],
+      ['frame line 1800', '63'],
+    ]);
   });
 
   it('gives the clear gaps, which with the studs make up the frame', () => {
     const gaps = texts(at(framing, 'horizontal', -10)).map(Number);
     expect(gaps).toEqual([343, 362, 362, 362, 143]);
     expect(gaps.reduce((a, b) => a + b) + 6 * 38).toBe(1800);
-    expect(texts(at(framing, 'horizontal', -20))).toEqual(['frame 1800']);
+    expect(texts(at(framing, 'horizontal', -20))).toEqual(['plates 1800']);
+    expect(texts(at(framing, 'horizontal', -30))).toEqual(['frame line 1800']);
   });
 
   it('gives the height of the frame and of the noggins', () => {
     expect(texts(at(framing, 'vertical', -10))).toEqual(['1010']);
     expect(texts(at(framing, 'vertical', 10))).toEqual(['486']);
+    expect(framing.notes).toContain('Noggin heights are to their undersides.');
   });
 
   it('shows the timber only, each with its mark', () => {
@@ -165,14 +234,17 @@ describe.each(examples())('every run of %s', (name) => {
   it.each(worked.rod.runs.map((run) => run.id))('%s has a front whose widths add up, and a frame', (id) => {
     const run = worked.rod.runs.find((one) => one.id === id)!;
     const front = elevationOf(worked, id, 'front');
-    const widths = at(front, 'horizontal', -10);
+    const pillars = [run.pillars.at(0)!.from, run.pillars.at(-1)!.to];
+    const widths = [-10, -20]
+      .map((offset) => at(front, 'horizontal', offset))
+      .find((row) => row[0].from[0] === pillars[0] && row.at(-1)!.to[0] === pillars[1])!;
     const spans = widths.reduce((sum, d) => sum + d.to[0] - d.from[0], 0);
     const ends = run.pillars.flatMap((pillar) => [pillar.from, pillar.to]);
     expect(spans).toBeCloseTo(Math.max(...ends) - Math.min(...ends), 6);
     expect(of(front, 'line').filter((line) => line.style === 'chain')).toHaveLength(run.pillars.length);
     const framing = worked.framing.find((one) => one.run === id)!;
     const frame = elevationOf(worked, id, 'framing');
-    expect(at(frame, 'horizontal', 10).length).toBe(framing.studs.length);
+    expect(at(frame, 'horizontal', 10).length).toBe(framing.studs.length + 1);
     for (const drawing of [front, frame])
       for (const stroke of drawing.strokes)
         if (stroke.kind === 'polygon' || stroke.kind === 'line')
@@ -184,7 +256,7 @@ describe.each(examples())('every run of %s', (name) => {
       if (run.jobIndex === null) continue;
       const asked = worked.job.unit.plan.runs[run.jobIndex];
       if (asked.over === 'frame') continue;
-      const [over] = at(elevationOf(worked, run.id, 'front'), 'horizontal', -30);
+      const over = of(elevationOf(worked, run.id, 'front'), 'dimension').find((d) => d.text.startsWith('over '))!;
       expect(Math.abs(over.to[0] - over.from[0])).toBeCloseTo(asked.length, 6);
     }
   });

@@ -28,12 +28,16 @@ export function parts(decisions: Decisions, { rod, book }: Bench): Made {
       : undefined;
   const findings: Finding[] = typeof cut === 'string' ? [noFlutes(cut)] : [];
   const drafts: PartDraft[] = [];
+  const sections = new Map<string, Outline>();
   for (const run of rod.runs)
     for (const pillar of run.pillars) {
       const face = pillar.to - pillar.from;
       const back = face - moreFace(run, pillar, layer);
       if (back < LEAST_BACK) findings.push(tooNarrow(run.id, pillar.where, face, face - back + LEAST_BACK));
-      else drafts.push(board(run, pillar, layer, { low, high: rod.frameHeight, sheet, fluting, margin: fluteMargin }));
+      else
+        drafts.push(
+          board(run, pillar, layer, { low, high: rod.frameHeight, sheet, fluting, margin: fluteMargin, sections }),
+        );
     }
   const short = drafts.find((d) => fluting && d.grooves.length < fluting.count);
   if (fluting && short)
@@ -51,9 +55,16 @@ interface Make {
   readonly sheet: string;
   readonly fluting: Fluting | undefined;
   readonly margin: number;
+  /** Sections already drawn: boards alike share one, so that whatever is worked out from it is worked out once. */
+  readonly sections: Map<string, Outline>;
 }
 
-function board(run: RodRun, pillar: PillarMark, layer: Layer, { low, high, sheet, fluting, margin }: Make): PartDraft {
+function board(
+  run: RodRun,
+  pillar: PillarMark,
+  layer: Layer,
+  { low, high, sheet, fluting, margin, sections }: Make,
+): PartDraft {
   const grows = pillar.mitred ? (pillar.where === 'left' ? run.left : run.right) : undefined;
   const more = moreFace(run, pillar, layer);
   const leftMore = pillar.where === 'left' ? more : 0;
@@ -61,6 +72,9 @@ function board(run: RodRun, pillar: PillarMark, layer: Layer, { low, high, sheet
   const face = pillar.to - pillar.from;
   const cut = fluting ? fewer(face, pillar.mitred ? Math.min(margin, face / 4) : margin, fluting) : undefined;
   const flutes = cut ? grooves(face, cut) : [];
+  const key = [face, leftMore, rightMore].map((mm) => mm.toFixed(6)).join(' ');
+  const drawn = sections.get(key) ?? section(face, layer.outer - layer.inner, leftMore, rightMore, flutes);
+  sections.set(key, drawn);
   return {
     kind: 'pillar',
     code: 'PI',
@@ -72,7 +86,7 @@ function board(run: RodRun, pillar: PillarMark, layer: Layer, { low, high, sheet
     where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
     edges: grows && more !== 0 ? [bevelled(pillar.where, grows.deflectionDeg, face - more)] : [],
     grooves: flutes,
-    ...standing(run, section(face, layer.outer - layer.inner, leftMore, rightMore, flutes), {
+    ...standing(run, drawn, {
       x: pillar.to,
       d: layer.inner,
       low,

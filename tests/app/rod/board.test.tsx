@@ -1,9 +1,9 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
 import { Board } from '../../../app/rod/Board';
-import { exactly, toTheStep } from '../../../app/rod/figures';
 import { layOut } from '../../../app/rod/layout';
 import type { Strip } from '../../../app/rod/strips';
+import { figure, length } from '../../../app/shell/format';
 
 const block = { mark: 'A-ST4', name: 'stud', from: 1181, to: 1219, low: 38, high: 1022 };
 const stroke = (id: string, x: number, part: string | null, ...reasons: string[]) => ({
@@ -27,13 +27,21 @@ const strips: readonly Strip[] = [
 const nothing = (): void => undefined;
 
 function drawn(selected: string | null): string {
-  const format = (mm: number) => toTheStep(mm, 'mm', 0.5);
+  const job = { units: 'mm', tools: { roundingStep: 0.5 } } as const;
+  const format = (mm: number) => figure(mm, job);
   return renderToStaticMarkup(
     <Board
-      layout={layOut({ length: 3600 }, strips, { width: 1000, digit: 7 }, 1100, format, [])}
+      layout={layOut(
+        { length: 3600 },
+        strips,
+        { width: 1000, digit: 7, sign: 4 },
+        { height: 1100, frameHeight: 1060 },
+        format,
+        [],
+      )}
       name="Marks of Run A"
       format={format}
-      exact={(mm) => exactly(mm, 'mm')}
+      full={(mm) => length(mm, job)}
       current="a"
       selected={selected}
       picked={selected === block.mark ? block : undefined}
@@ -50,7 +58,7 @@ const buttons = (markup: string): string[] => markup.match(/<g [^>]*role="button
 test('each mark is a button that says where it is and why', () => {
   const [first, second] = buttons(drawn(null));
   expect(first).toContain('aria-label="1200 mm stud: sheet joint; stud: pillar"');
-  expect(second).toContain('aria-label="1600.25 mm join"');
+  expect(second).toContain('aria-label="1600.5 mm join"');
   expect(buttons(drawn(null))).toHaveLength(2);
 });
 
@@ -70,8 +78,9 @@ test('what is picked out is marked as such, through every lane', () => {
   expect(drawn(null)).not.toContain('rod-extent');
 });
 
-test('widths are written where there is room, and figures to the step', () => {
+test('widths are written where there is room, with a stroke at each end, and figures to the step', () => {
   const markup = drawn(null);
+  expect(markup.match(/class="rod-dimension"/g)).toHaveLength(1);
   expect(markup).toMatch(/class="rod-width"[^>]*>381</);
   expect(markup.match(/class="rod-width"/g)).toHaveLength(1);
   expect(markup).toContain('>1600.5<');

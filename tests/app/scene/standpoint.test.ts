@@ -36,7 +36,7 @@ test.each(['fit', 'front', 'plan', 'left', 'right'] as const)(
   '%s shows the whole unit, and fills the picture',
   (look) => {
     for (const aspect of [0.6, 1, 1.6, 3]) {
-      const seen = reach(standFor(look, run, box, aspect, from), aspect);
+      const seen = reach(standFor(look, { run, first: run }, box, aspect, from), aspect);
       expect(seen).toBeLessThan(1);
       expect(seen).toBeGreaterThan(0.8);
     }
@@ -45,7 +45,7 @@ test.each(['fit', 'front', 'plan', 'left', 'right'] as const)(
 
 test('looks are square on to the run that is asked about', () => {
   const at = (look: 'front' | 'left' | 'right' | 'plan', of: typeof run | typeof turned) => {
-    const stand = standFor(look, of, box, 1.5, from);
+    const stand = standFor(look, { run: of, first: run }, box, 1.5, from);
     const way = sub(stand.position, stand.target);
     return way.map((value) => Number((value / Math.hypot(...way)).toFixed(2)) + 0);
   };
@@ -57,19 +57,27 @@ test('looks are square on to the run that is asked about', () => {
   expect(at('plan', run)).toEqual([0, 0, 1]);
 });
 
+test('a plan lies by the first run, whichever is in hand', () => {
+  const first = standFor('plan', { run, first: run }, box, 1.5, from);
+  expect(standFor('plan', { run: turned, first: run }, box, 1.5, from)).toEqual(first);
+  // A hair towards its front: that is the lower edge of the picture.
+  expect(first.position[1]).toBeLessThan(first.target[1]);
+  expect(first.position[0]).toBeCloseTo(first.target[0], 6);
+});
+
 test('fit keeps the direction', () => {
-  const stand = standFor('fit', run, box, 1.5, from);
+  const stand = standFor('fit', { run, first: run }, box, 1.5, from);
   const before = sub(from.position, from.target);
   const now = sub(stand.position, stand.target);
   expect(dot(before, now) / (Math.hypot(...before) * Math.hypot(...now))).toBeCloseTo(1, 6);
 });
 
 test('square looks are taken from afar; fitting a slanting look brings the viewer back into the room', () => {
-  const front = standFor('front', run, box, 1.5, from);
+  const front = standFor('front', { run, first: run }, box, 1.5, from);
   expect(front.fovDeg).toBeLessThan(10);
-  expect(standFor('fit', run, box, 1.5, front).fovDeg).toBe(front.fovDeg);
+  expect(standFor('fit', { run, first: run }, box, 1.5, front).fovDeg).toBe(front.fovDeg);
   const slanting = { ...front, position: [front.position[0] + 9000, front.position[1], 9000] as Vec3 };
-  expect(standFor('fit', run, box, 1.5, slanting).fovDeg).toBeGreaterThan(20);
+  expect(standFor('fit', { run, first: run }, box, 1.5, slanting).fovDeg).toBeGreaterThan(20);
 });
 
 test('at first every front is seen, also round a corner', () => {
