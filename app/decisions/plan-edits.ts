@@ -57,9 +57,9 @@ const endWithoutWall = ({ leftEnd, rightEnd }: Plan): EndName | undefined => {
 /** Direction of a wall that stands square to the run at an end, degrees from −180 (not included) to 180. */
 function squareTo(plan: Plan, end: EndName): number {
   const turned = end === 'leftEnd' ? 0 : plan.runs.slice(0, -1).reduce((sum, run) => sum + run.deflectionDeg, 0);
+  const deg = surveyFields.directionDeg.default + turned;
   // Rounded off the noise of adding.
-  const deg = Number((surveyFields.directionDeg.default + turned).toFixed(6));
-  return 180 - ((((180 - deg) % 360) + 360) % 360);
+  return Number((180 - ((((180 - deg) % 360) + 360) % 360)).toFixed(6));
 }
 
 /**

@@ -16,7 +16,7 @@ export function crossings({ runs, layers }: Pick<Rod, 'runs' | 'layers'>): reado
   const front = Math.max(...Object.values(layers).map((l) => l.outer));
   const back = Math.min(...Object.values(layers).map((l) => l.inner));
   const floors = runs.map((run) => floorOf(runs, run, front, back));
-  const boxes = floors.map(polygonBounds);
+  const boxes = floors.map((floor) => (floor.length > 0 ? polygonBounds(floor) : NOWHERE));
   const findings: Finding[] = [];
   for (let i = 0; i < runs.length; i++)
     for (let j = i + 2; j < runs.length; j++) {
@@ -46,6 +46,9 @@ interface Box {
   readonly min: Vec2;
   readonly max: Vec2;
 }
+
+/** The box of a run that its corners leave no floor. */
+const NOWHERE: Box = { min: [Infinity, Infinity], max: [-Infinity, -Infinity] };
 
 const apart = (a: Box, b: Box): boolean => [0, 1].some((k) => a.max[k] <= b.min[k] || b.max[k] <= a.min[k]);
 

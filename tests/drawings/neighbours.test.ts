@@ -67,14 +67,15 @@ describe('a slice', () => {
   });
 });
 
-/** The mark of what is painted last over a point. */
-function seenAt({ strokes }: Drawing, x: number, y: number): string | undefined {
-  return strokes.findLast((stroke) => stroke.kind === 'polygon' && stroke.fill !== 'none' && holds(stroke, x, y))?.[
-    'part' as never
-  ];
-}
+type Polygon = Extract<Stroke, { kind: 'polygon' }>;
 
-function holds({ points }: Extract<Stroke, { kind: 'polygon' }>, x: number, y: number): boolean {
+/** The mark of what is painted last over a point. */
+const seenAt = ({ strokes }: Drawing, x: number, y: number): string | undefined =>
+  strokes
+    .filter((stroke): stroke is Polygon => stroke.kind === 'polygon' && stroke.fill !== 'none')
+    .findLast((polygon) => holds(polygon, x, y))?.part;
+
+function holds({ points }: Polygon, x: number, y: number): boolean {
   let inside = false;
   points.forEach(([x1, y1], i) => {
     const [x0, y0] = points[(i + points.length - 1) % points.length];

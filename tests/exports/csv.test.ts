@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { partsCsv, rodCsv } from '../../src/exports/csv';
+import { cuttingCsv, partsCsv, rodCsv } from '../../src/exports/csv';
 import { csvText } from '../../src/exports/table/csv-text';
+import { alike } from '../../src/flow';
 import type { Part } from '../../src/vocabulary/part';
 import { box, byHand } from '../drawings/fixture';
 
 /** Reads CSV by the grammar of RFC 4180, section 2: the other side of the writer, written apart from it. */
-function readCsv(text: string): string[][] {
+function readCsv(marked: string): string[][] {
+  const text = marked.replace(/^\ufeff/, '');
   const rows: string[][] = [];
   let row: string[] = [];
   const cell = /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/y;
@@ -49,7 +51,7 @@ describe('the text of a table', () => {
         ['x'],
         cells.map((cell) => [cell]),
       ),
-    ).toBe('x\r\nplain\r\n"a,b"\r\n"a ""b"""\r\n"a\nb"\r\n"a\r\nb"\r\n\r\né 38 × 63\r\n');
+    ).toBe('\ufeffx\r\nplain\r\n"a,b"\r\n"a ""b"""\r\n"a\nb"\r\n"a\r\nb"\r\n\r\né 38 × 63\r\n');
   });
 
   it.each(['=1+2', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '=HYPERLINK("http://x","y")'])(
@@ -59,8 +61,14 @@ describe('the text of a table', () => {
     },
   );
 
+  it('begins with the mark of UTF-8, once, as bytes too, so that a spreadsheet reads × and ° right', () => {
+    const bytes = new TextEncoder().encode(csvText(['38 × 63'], [['45°']]));
+    expect([...bytes.slice(0, 4)]).toEqual([0xef, 0xbb, 0xbf, '3'.charCodeAt(0)]);
+    expect(csvText(['x'], [['y']]).match(/\ufeff/g)).toHaveLength(1);
+  });
+
   it('leaves numbers numbers, also negative ones, and writes no minus zero', () => {
-    expect(csvText(['x'], [[-1.5], [0], [-0], [null]])).toBe('x\r\n-1.5\r\n0\r\n0\r\n\r\n');
+    expect(csvText(['x'], [[-1.5], [0], [-0], [null]])).toBe('\ufeffx\r\n-1.5\r\n0\r\n0\r\n\r\n');
   });
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY])('throws for %d, which no table may hold', (value) => {
@@ -75,7 +83,6 @@ describe('the parts table', () => {
     expect(rows.find((row) => row.mark === 'A-NG2')).toMatchObject({
       run: 'A',
       part: 'noggin',
-      number: '1',
       material: 'Sawn 38 × 63',
       'length mm': '362',
       'width mm': '38',
@@ -83,10 +90,11 @@ describe('the parts table', () => {
       'start cut': 'square',
       'start saw deg': '0',
       'other end the same': 'yes',
-      'x mm': '419',
-      'y mm': '63',
-      'z mm': '486',
+      'x mm along first run': '419',
+      'y mm to the back': '63',
+      'z mm above floor': '486',
     });
+    expect(rows[0]).not.toHaveProperty('number');
   });
 
   it('shows the shop length, the exact one and the short point apart', () => {
@@ -95,7 +103,7 @@ describe('the parts table', () => {
         part({ shopLength: 1242, size: { length: 1241.8765, width: 120, thickness: 18 }, shortPoint: 1223.87654 }),
       ]),
     );
-    expect(rows[0]).toMatchObject({ 'length mm': '1242', 'exact length mm': '1241.88', 'short point mm': '1223.88' });
+    expect(rows[0]).toMatchObject({ 'length mm': '1242', 'exact length mm': '1241.88', 'short point mm': '1224' });
   });
 
   it('says of each end how it is cut', () => {
@@ -115,20 +123,51 @@ describe('the parts table', () => {
     );
   });
 
+  it('rounds lengths to the step of the job, places too, and the exact one to a hundredth', () => {
+    const size = { length: 1241.8765, width: 120.26, thickness: 18.04 };
+    const place = { ...part().place, origin: [1.26, -2.26, 3.26] as const };
+    const rows = (roundingStep: number) =>
+      table(
+        partsCsv({
+          job: { ...byHand.job, tools: { ...byHand.job.tools, roundingStep } },
+          parts: [part({ size, place })],
+        }),
+      )[0];
+    expect(rows(0.1)).toMatchObject({ 'exact length mm': '1241.88', 'width mm': '120.3', 'thickness mm': '18' });
+    expect(rows(0.5)).toMatchObject({ 'exact length mm': '1241.88', 'width mm': '120.5', 'thickness mm': '18' });
+    expect(rows(0.1)).toMatchObject({
+      'x mm along first run': '1.3',
+      'y mm to the back': '-2.3',
+      'z mm above floor': '3.3',
+    });
+  });
+
+  it('gives a section that is no rectangle in words', () => {
+    const rows = table(withParts([part({ section: 'triangle 44.5 × 44.5 × 63' }), part()]));
+    expect(rows.map((row) => row.section)).toEqual(['triangle 44.5 × 44.5 × 63', '']);
+  });
+
   it('lists edge work and grooves in words', () => {
     const rows = table(
       withParts([
         part({
           edges: [
-            { edge: 'left edge', work: 'bevelled', angleDeg: 45 },
+            { edge: 'left edge', work: 'bevelled', angleDeg: 45, backWidth: 98.04 },
             { edge: 'upper edge', work: 'moulded', cutter: 'ovolo-9' },
           ],
-          grooves: [{ centre: 70, width: 12, depth: 5 }],
+          grooves: [
+            { centre: 26, width: 12, depth: 5 },
+            { centre: 43.4, width: 12, depth: 5 },
+            { centre: 60, width: 6, depth: 3 },
+          ],
         }),
       ]),
     );
-    expect(rows[0]['edge work']).toBe('left edge bevelled 45°; upper edge moulded ovolo-9');
-    expect(rows[0].grooves).toBe('12 wide 5 deep at 70');
+    expect(rows[0]['edge work']).toBe('left edge bevelled 45°, back 98 wide; upper edge moulded ovolo-9');
+    expect(rows[0].grooves).toBe(
+      '2 flutes 12 wide, 5 deep, centres 26, 43.5 from the left edge of the face; ' +
+        '1 flute 6 wide, 3 deep, centre 60 from the left edge of the face',
+    );
   });
 
   it('keeps a name that looks like a formula from being one', () => {
@@ -145,10 +184,48 @@ describe('the parts table', () => {
   });
 });
 
+describe('the cutting list', () => {
+  const rows = table(cuttingCsv(byHand, alike));
+  const nets = rows.filter((row) => row.part === 'noggin');
+
+  it('has identical parts in one row, with their number and marks', () => {
+    expect(nets.map((row) => [row['number off'], row.marks, row['length mm']])).toEqual([
+      ['1', 'A-NG1', '343'],
+      ['3', 'A-NG2 A-NG3 A-NG4', '362'],
+      ['1', 'A-NG5', '143'],
+    ]);
+    expect(rows.find((row) => row.part === 'stud')).toMatchObject({ 'number off': '6', material: 'Sawn 38 × 63' });
+  });
+
+  it('leaves none out and names none twice', () => {
+    const marks = rows.flatMap((row) => row.marks.split(' '));
+    expect(marks.sort()).toEqual(byHand.parts.map((one) => one.mark).sort());
+    expect(rows.reduce((sum, row) => sum + Number(row['number off']), 0)).toBe(byHand.parts.length);
+  });
+
+  it('gives weight each, which with the numbers makes up the whole', () => {
+    const whole = byHand.parts.reduce((sum, one) => sum + one.weightKg, 0);
+    const sum = rows.reduce((total, row) => total + Number(row['number off']) * Number(row['weight each kg']), 0);
+    // Each is rounded to a gram.
+    expect(Math.abs(sum - whole)).toBeLessThan(0.0005 * byHand.parts.length);
+  });
+
+  it('says all that one cuts by, as the parts table does', () => {
+    const heads = (text: string): string[] => readCsv(text)[0];
+    const cut = heads(partsCsv(byHand)).filter((head) =>
+      /length|width|thick|point|cut|deg|side|same|edge|groove|section/.test(head),
+    );
+    expect(cut.length).toBeGreaterThan(15);
+    expect(heads(cuttingCsv(byHand, alike))).toEqual(expect.arrayContaining(cut));
+  });
+});
+
 describe('the rod table', () => {
   it('has the marks of each run in order along it', () => {
     const rows = table(rodCsv(byHand));
-    expect(rows.map((row) => Number(row['x mm']))).toEqual([19, 70, 400, 800, 800, 900, 1200, 1600, 1730, 1781]);
+    expect(rows.map((row) => Number(row['x mm from the left end of the frame line']))).toEqual([
+      19, 70, 400, 800, 800, 900, 1200, 1600, 1730, 1781,
+    ]);
     expect(rows[1]).toMatchObject({ run: 'A', lane: 'front', reason: 'pillar centre' });
   });
 });

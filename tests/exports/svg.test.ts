@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import { elevationOf } from '../../src/drawings/elevation';
 import { layOut } from '../../src/exports/sheet/layout';
-import { boxOf, collide } from '../../src/exports/sheet/lettering';
+import { boxOf, collide, textWidth } from '../../src/exports/sheet/lettering';
 import { spread } from '../../src/exports/sheet/spread';
 import { type SheetInfo, sheetSvg } from '../../src/exports/svg';
 import { elevation, rodDrawing } from '../../src/flow';
@@ -139,6 +139,64 @@ describe('a sheet', () => {
     expect(svg).toMatch(/textLength="117.6" lengthAdjust="spacingAndGlyphs">A very long/);
   });
 
+  it('letters a mark smaller where it does not fit otherwise, down to its least, clear of the outline', () => {
+    const mark: Stroke = {
+      kind: 'text',
+      at: [900, 500],
+      text: 'A-ST1',
+      heightMm: 2.5,
+      leastMm: 1.8,
+      anchor: 'middle',
+      turned: true,
+      room: [800, 38],
+    };
+    const inked = (scale: number) => layOut(rectangle(1800, 1000, [mark]), scale);
+    const heights = (scale: number) => inked(scale).ink.flatMap((ink) => (ink.kind === 'text' ? ink.height : []));
+    expect([10, 20, 50].map(heights)).toEqual([[2.5], [1.8], []]);
+    const ground = inked(20).ink.find((ink) => ink.kind === 'path' && ink.fill === 'timber');
+    const [letters] = inked(20).ink.filter((ink) => ink.kind === 'text');
+    const box = boxOf(letters);
+    if (ground?.kind !== 'path') throw new Error('the small mark has no ground');
+    expect(Math.min(...ground.points.map((p) => p[0]))).toBeLessThan(box.min[0]);
+    expect(Math.max(...ground.points.map((p) => p[1]))).toBeGreaterThan(box.max[1]);
+  });
+
+  it('says in its notes what fits nowhere, and other notes beside the title block, inside the frame', () => {
+    const mark: Stroke = {
+      kind: 'text',
+      at: [900, 500],
+      text: 'A-NG1',
+      heightMm: 2.5,
+      leastMm: 1.8,
+      anchor: 'middle',
+      turned: false,
+      room: [20, 38],
+      otherwise: 'A-NG1 at 38 to 58, 511 up',
+    };
+    const notes = ['Noggin heights are to their undersides.', 'A long note that goes on and on. '.repeat(6).trim()];
+    const svg = sheetSvg({ ...rectangle(1800, 1000, [mark]), notes }, INFO);
+    const joined = texts(svg).join(' ');
+    expect(joined).toContain(notes[0]);
+    expect(joined).toContain(notes[1]);
+    expect(joined).toContain('Too small to be marked here: A-NG1 at 38 to 58, 511 up.');
+    const [width, , , height] = header(svg)!;
+    const lines = [...svg.matchAll(/<text x="25" y="([\d.]+)" [^>]*>([^<]*)<\/text>/g)];
+    expect(lines.length).toBeGreaterThan(5);
+    for (const [, y, text] of lines) {
+      expect(25 + textWidth(text, 2.5)).toBeLessThan(width - 10 - 180);
+      expect(Number(y)).toBeLessThan(height - 10);
+    }
+  });
+
+  it('keeps the drawing clear of notes that are higher than the title block', () => {
+    const notes = Array.from({ length: 30 }, (_, i) => `Note ${i + 1}.`);
+    expect(header(sheetSvg({ ...rectangle(1800, 1000), notes }, INFO))![0]).toBeGreaterThan(297);
+  });
+
+  it('uses no smaller sheet than it may', () => {
+    expect(texts(sheetSvg(rectangle(1800, 1000), INFO, 'A3'))).toContain('1:10 on A3');
+  });
+
   it('leaves a mark out where it does not fit its timber, and centres it where it does', () => {
     const mark: Stroke = {
       kind: 'text',
@@ -192,6 +250,21 @@ describe('dimension figures', () => {
     expect(figure).toMatchObject({ text: '1800', anchor: 'middle', turned: false });
     expect(figure.at[0]).toBeCloseTo(90, 6);
     expect(figure.at[1]).toBeCloseTo(-9.2, 6);
+  });
+
+  it('of running dimensions: the datum is 0, or what a dimension to itself says', () => {
+    const run = (to: number, text: string): Stroke => ({
+      kind: 'dimension',
+      from: [0, 0],
+      to: [to, 0],
+      axis: 'horizontal',
+      offsetMm: 10,
+      text,
+      running: true,
+    });
+    const written = (strokes: Stroke[]) => layOut(rectangle(1800, 1000, strokes), 10).figures.map((one) => one.text);
+    expect(written([run(400, '400')])).toEqual(['0', '400']);
+    expect(written([run(400, '400'), run(0, '0 frame line')])).toEqual(['0 frame line', '400']);
   });
 
   it('of running dimensions never overlap, and are led aside in order', () => {
