@@ -1,6 +1,18 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import type { Finding } from '../src/vocabulary/finding';
-import { canvas, chooseRun, fact, facts, findings, group, openBoard, runLength, saved, type } from './support/board';
+import {
+  asShown,
+  canvas,
+  chooseRun,
+  fact,
+  facts,
+  findings,
+  group,
+  openBoard,
+  runLength,
+  saved,
+  type,
+} from './support/board';
 import { findingsOf, partsOf } from './support/command';
 
 /**
@@ -12,7 +24,7 @@ async function said(page: Page, rule: string): Promise<readonly Finding[]> {
   const found = findingsOf(job);
   const broken = found.filter((finding) => finding.rule === rule);
   expect(broken.length).toBeGreaterThan(0);
-  await expect(findings(page)).toHaveText(found.map(({ message }) => message));
+  await expect(findings(page)).toHaveText(asShown(found).map(({ message }) => message));
   for (const { severity, value, limit } of broken) {
     expect(severity).toBe('stop');
     expect([value, limit].every(Number.isFinite)).toBe(true);

@@ -3,6 +3,7 @@ import { expect, type Page, test } from '@playwright/test';
 import type { Design } from '../src/vocabulary/design';
 import type { Mark } from '../src/vocabulary/rod';
 import {
+  asShown,
   canvas,
   chooseRun,
   DEMO,
@@ -14,18 +15,17 @@ import {
   jobIn,
   kept,
   openBoard,
-  plain,
   runLength,
   saved,
   savedJob,
-  toTheHalf,
+  toTheStep,
   type,
 } from './support/board';
 import { command, findingsOf, partsOf, rodOf } from './support/command';
 
 /** Marks as the rod says them: place and reason, each once. */
 const said = (marks: readonly Mark[]): string[] => [
-  ...new Set(marks.map(({ x, reason }) => `${plain(x)} mm ${reason}`)),
+  ...new Set(marks.map(({ x, reason }) => `${toTheStep(x)} mm ${reason}`)),
 ];
 
 /** Every mark of a lane on the rod, those that share a stroke one by one. */
@@ -45,14 +45,14 @@ async function rodAgrees(page: Page, { rod, framing, marks }: Pick<Design, 'rod'
     await chooseRun(page, run.name);
     const tab = page.getByRole('tab', { name: new RegExp(`^${run.name}\\b`) });
     await expect(tab).toHaveAttribute('aria-selected', 'true');
-    await expect(tab).toContainText(toTheHalf(run.length));
+    await expect(tab).toContainText(toTheStep(run.length));
 
     const widths = page.locator('.rod-lane-front .rod-width');
-    const bays = run.bays.map((bay) => toTheHalf(bay.to - bay.from));
+    const bays = run.bays.map((bay) => toTheStep(bay.to - bay.from));
     await expect.poll(async () => (await widths.allTextContents()).slice(0, bays.length)).toEqual(bays);
 
     const studs = framing.find((one) => one.run === run.id)?.studs ?? [];
-    const centres = studs.map((stud) => `${plain((stud.from + stud.to) / 2)} mm`);
+    const centres = studs.map((stud) => `${toTheStep((stud.from + stud.to) / 2)} mm`);
     const timber = await marksOn(page, 'timber');
     expect(new Set(timber.map((name) => name.split(' stud')[0]))).toEqual(new Set(centres));
     for (const lane of ['front', 'skin', 'timber'] as const) {
@@ -66,7 +66,7 @@ async function rodAgrees(page: Page, { rod, framing, marks }: Pick<Design, 'rod'
 /** Facts, view and parts list against the parts of the command line. */
 async function partsAgree(page: Page, { parts, totals }: Pick<Design, 'parts' | 'totals'>) {
   const { length, depth, height } = totals.overall;
-  const size = [length, depth, height].map(plain);
+  const size = [length, depth, height].map(toTheStep);
   await expect(fact(page, 'Parts')).toHaveText(String(totals.parts));
   expect(await facts(page)).toEqual([
     ...size.map((mm) => `${mm} mm`),
@@ -80,10 +80,16 @@ async function partsAgree(page: Page, { parts, totals }: Pick<Design, 'parts' | 
   const rows = page.getByRole('region', { name: 'Rows of the parts list' }).locator('tbody tr');
   await expect(rows).toHaveCount(parts.length);
   const shown = await rows.evaluateAll((all) =>
-    all.map((row) => [...row.children].slice(0, 5).map((cell) => cell.textContent)),
+    all.map((row) => [0, 1, 2, 4, 5, 6].map((cell) => row.children[cell]?.textContent)),
   );
-  const sizes = parts.map((part) => [part.shopLength, part.size.width, part.size.thickness].map(plain));
-  expect(shown).toEqual(parts.map((part, i) => [part.mark, part.name, ...sizes[i]!]));
+  const sizes = parts.map((part) => [part.shopLength, part.size.width, part.size.thickness].map(toTheStep));
+  expect(shown).toEqual(parts.map((part, i) => [part.mark, part.name, part.where, ...sizes[i]!]));
+
+  await page.getByRole('radio', { name: 'Alike together' }).check();
+  const offs = await rows.getByRole('button').allTextContents();
+  expect(offs.length).toBeLessThan(parts.length / 2);
+  expect(offs.reduce((sum, off) => sum + Number(/^(\d+) off$/.exec(off)?.[1]), 0)).toBe(parts.length);
+  await page.getByRole('radio', { name: 'One by one' }).check();
   await page.getByRole('radio', { name: 'Unit', exact: true }).check();
 }
 
@@ -91,6 +97,8 @@ async function partsAgree(page: Page, { parts, totals }: Pick<Design, 'parts' | 
 async function exportsAgree(page: Page, job: string, { parts }: Pick<Design, 'parts'>, model: string) {
   const csv = await exported(page, 'Parts list (CSV)');
   expect(csv.toString('utf8')).toBe(command('parts', job, '--format', 'csv'));
+  const cutting = await exported(page, 'Cutting list, alike together (CSV)');
+  expect(cutting.toString('utf8')).toBe(command('parts', job, '--alike', '--format', 'csv'));
   for (const run of ['A', 'B']) {
     for (const kind of ['front', 'framing']) {
       const label = `${kind === 'front' ? 'Front' : 'Framing'} elevation of Run ${run} (SVG)`;
@@ -127,7 +135,7 @@ test('a run is lengthened: rod, facts, view and papers say what the command line
   await partsAgree(page, now);
   await rodAgrees(page, rodOf(file));
   const found = page.getByRole('region', { name: /^Findings/ }).locator('.message');
-  await expect(found).toHaveText(findingsOf(file).map(({ message }) => message));
+  await expect(found).toHaveText(asShown(findingsOf(file)).map(({ message }) => message));
   await exportsAgree(page, file, now, info.outputPath('model.glb'));
 });
 

@@ -101,8 +101,17 @@ export const openFile = (page: Page, file: string | Handed): Promise<void> =>
 export const chooseRun = (page: Page, run: string): Promise<void> =>
   page.getByRole('tab', { name: new RegExp(`^${run}\\b`) }).click();
 
-/** A length as it is written on the board, in mm: to the half millimetre of the workshop. */
-export const toTheHalf = (mm: number): string => plain(Math.round(mm * 2) / 2);
+/** A length as it is written on the board, in mm: to the step of the demo's workshop. A half goes up, noise or no. */
+export function toTheStep(mm: number): string {
+  const { roundingStep } = jobIn(DEMO).tools;
+  return plain(Math.round(mm / roundingStep + 1e-9) * roundingStep);
+}
+
+/** Findings as they are shown: those of one rule and severity where the first of them stands. */
+export const asShown = <F extends { readonly rule: string; readonly severity: string }>(found: readonly F[]): F[] => {
+  const lot = ({ rule, severity }: F) => found.findIndex((one) => one.rule === rule && one.severity === severity);
+  return [...found].sort((a, b) => lot(a) - lot(b));
+};
 
 /** A length in mm with at most two decimals. */
 export const plain = (mm: number): string => String(Number(mm.toFixed(2)));

@@ -25,7 +25,7 @@ function findingLine({ severity, subject, message, remedy }: Finding): string {
 
 /** Whether the words stand in a message on their own: A-PL1 is not in A-PL12. */
 function namesIt(message: string, words: string): boolean {
-  const at = message.indexOf(words);
+  const at = message.toLowerCase().indexOf(words.toLowerCase());
   return at >= 0 && !/[\p{L}\p{N}]/u.test(message[at + words.length] ?? '');
 }
 

@@ -78,13 +78,13 @@ describe('the program itself', () => {
   it('exits 0 when done, with the output alone on standard output', () => {
     const { code, out, said } = spawn('parts', 'good.json', '--format', 'csv');
     expect({ code, said }).toEqual({ code: 0, said: '' });
-    expect(out).toMatch(/^mark,run,part/);
+    expect(out).toMatch(/^\ufeffmark,run,part/);
   });
 
   it('exits 1 when the unit can not be built so, and still makes the parts', () => {
     const { code, out, said } = spawn('parts', 'stopped.json', '--format', 'csv');
     expect(code).toBe(1);
-    expect(out).toMatch(/^mark,run,part/);
+    expect(out).toMatch(/^\ufeffmark,run,part/);
     expect(said).toMatch(/^stop: /m);
   });
 
@@ -124,7 +124,7 @@ describe('a command', () => {
     ['elevation', ['--kind', 'framing', '--run', 'A'], 'Run A: framing'],
     ['elevation', ['--format', 'json'], '"id": "A-front"'],
     ['rod', [], 'stud'],
-    ['rod', ['--format', 'csv'], 'run,name,lane,x mm,'],
+    ['rod', ['--format', 'csv'], 'run,name,lane,x mm from the left end of the frame line,'],
     ['rod', ['--format', 'svg'], '<?xml'],
     ['rod', ['--format', 'json'], '"frameHeight"'],
     ['check', [], 'parts, '],
@@ -139,7 +139,7 @@ describe('a command', () => {
     expect(await run('model', GOOD, '--out', at('good.glb'))).toMatchObject({ code: 0, out: '' });
     expect(text('good.glb').slice(0, 4)).toBe('glTF');
     expect(await run('parts', GOOD, '--format', 'csv', '--out', at('parts.csv'))).toMatchObject({ code: 0, out: '' });
-    expect(text('parts.csv')).toMatch(/^mark,run,part/);
+    expect(text('parts.csv')).toMatch(/^\ufeffmark,run,part/);
   });
 
   it('checks a unit that can not be built so, and says why once', async () => {
@@ -147,6 +147,62 @@ describe('a command', () => {
     expect(code).toBe(1);
     expect(out).toMatch(/^stop: /m);
     expect(said).toBe('');
+  });
+});
+
+describe('the runs of a job', () => {
+  const CORNER = join(root, 'public', 'examples', 'corner-return.job.json');
+
+  it('may be asked for one at a time, in capitals or not, in every format of the rod', async () => {
+    for (const letter of ['B', 'b']) {
+      const lines = (await run('rod', CORNER, '--run', letter)).out.trimEnd().split('\n').slice(1);
+      expect(new Set(lines.map((line) => line.split(' ')[0]))).toEqual(new Set(['B']));
+      const rows = (await run('rod', CORNER, '--run', letter, '--format', 'csv')).out.trimEnd().split('\r\n').slice(1);
+      expect(rows).toHaveLength(lines.length);
+      expect(rows.every((row) => row.startsWith('B,'))).toBe(true);
+      const json = JSON.parse((await run('rod', CORNER, '--run', letter, '--format', 'json')).out);
+      expect(json.rod.runs.map((one: { id: string }) => one.id)).toEqual(['B']);
+      expect(Object.keys(json.marks)).toEqual(['B']);
+      expect(json.framing.map((one: { run: string }) => one.run)).toEqual(['B']);
+      expect((await run('elevation', CORNER, '--run', letter)).out).toContain('B-front');
+    }
+  });
+
+  it('are all there when none is asked for', async () => {
+    const json = JSON.parse((await run('rod', CORNER, '--format', 'json')).out);
+    expect(json.rod.runs.length).toBe(3);
+  });
+
+  it('are counted as one speaks', async () => {
+    expect((await run('check', GOOD)).out).toContain('\n1 run, ');
+    expect((await run('check', CORNER)).out).toContain('\n3 runs, ');
+  });
+});
+
+describe('the cutting list', () => {
+  const CANTED = join(root, 'public', 'examples', 'canted.job.json');
+
+  it('has identical parts together in every format, and leaves none out', async () => {
+    const { parts } = JSON.parse((await run('parts', CANTED, '--format', 'json')).out);
+    const { alike } = JSON.parse((await run('parts', CANTED, '--alike', '--format', 'json')).out);
+    expect(alike.length).toBeLessThan(parts.length / 2);
+    const marks = alike.flatMap((one: { marks: string[] }) => one.marks).sort();
+    expect(marks).toEqual(parts.map((one: { mark: string }) => one.mark).sort());
+    const rows = (await run('parts', CANTED, '--alike', '--format', 'csv')).out.trimEnd().split('\r\n').length - 1;
+    const lines = (await run('parts', CANTED, '--alike')).out.trimEnd().split('\n').slice(1);
+    expect([rows, lines.length]).toEqual([alike.length, alike.length]);
+    expect(lines.reduce((sum, line) => sum + Number.parseInt(line, 10), 0)).toBe(parts.length);
+  });
+
+  it('shows edges and ends in words', async () => {
+    const lines = (await run('parts', CANTED)).out.split('\n');
+    expect(lines.find((line) => line.includes('corner pillar board'))).toMatch(/bevelled 22\.5°/);
+    expect(lines.find((line) => line.startsWith('B-CL1 '))).toContain('bevel 22.5° both');
+  });
+
+  it('takes no value', async () => {
+    expect(refused(await run('parts', CANTED, '--alike=yes'))).toContain('--alike takes no value');
+    expect(refused(await run('rod', CANTED, '--alike'))).toContain('rod takes no --alike');
   });
 });
 

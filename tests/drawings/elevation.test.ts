@@ -1,17 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { elevationOf } from '../../src/drawings/elevation';
-import { rodDrawing } from '../../src/drawings/rod';
-import type { Drawing, Stroke } from '../../src/vocabulary/drawing';
 import type { Vec3 } from '../../src/vocabulary/geometry';
 import { examples, workedExample } from '../tools/goldens';
 import { box, byHand } from './fixture';
-
-type Of<K extends Stroke['kind']> = Extract<Stroke, { kind: K }>;
-const of = <K extends Stroke['kind']>(drawing: Drawing, kind: K): Of<K>[] =>
-  drawing.strokes.filter((stroke): stroke is Of<K> => stroke.kind === kind);
-const texts = (strokes: readonly Of<'dimension'>[]): string[] => strokes.map((stroke) => stroke.text);
-const at = (drawing: Drawing, axis: 'horizontal' | 'vertical', offsetMm: number): Of<'dimension'>[] =>
-  of(drawing, 'dimension').filter((d) => d.axis === axis && d.offsetMm === offsetMm);
+import { at, of, texts } from './strokes';
 
 const PANEL = { kind: 'panel', name: 'panel moulding', from: 'finished', d: [12, 30] } as const;
 /** The same place, down on the floor. */
@@ -206,29 +198,6 @@ describe('the frame of a run set out by hand', () => {
   });
 });
 
-describe('the rod of a run set out by hand', () => {
-  const rod = rodDrawing(byHand, 'A');
-
-  it('has a lane each for front, skin and timber, and for what is behind when something is', () => {
-    expect(of(rod, 'text').map((text) => text.text)).toEqual(['front', 'skin', 'timber']);
-    const marks = { A: [...byHand.marks.A, { id: 'pipe', x: 600, lane: 'behind' as const, reason: 'pipe' }] };
-    expect(of(rodDrawing({ ...byHand, marks }, 'A'), 'text').map((text) => text.text)).toEqual([
-      'front',
-      'skin',
-      'timber',
-      'behind',
-    ]);
-  });
-
-  it('measures every mark from the left end of the frame line', () => {
-    const lane = (y: number) => texts(of(rod, 'dimension').filter((d) => d.from[1] === y));
-    const [front, skin, timber] = [...new Set(of(rod, 'dimension').map((d) => d.from[1]))].map(lane);
-    expect(front).toEqual(['70', '140', '830', '900', '970', '1660', '1730', '1800']);
-    expect(skin).toEqual(['800', '1800']);
-    expect(timber).toEqual(['19', '400', '800', '1200', '1600', '1781', '1800']);
-  });
-});
-
 describe.each(examples())('every run of %s', (name) => {
   const worked = workedExample(name);
   it.each(worked.rod.runs.map((run) => run.id))('%s has a front whose widths add up, and a frame', (id) => {
@@ -259,54 +228,5 @@ describe.each(examples())('every run of %s', (name) => {
       const over = of(elevationOf(worked, run.id, 'front'), 'dimension').find((d) => d.text.startsWith('over '))!;
       expect(Math.abs(over.to[0] - over.from[0])).toBeCloseTo(asked.length, 6);
     }
-  });
-});
-
-describe('a front at an inside corner', () => {
-  const corner = { ...byHand.rod.runs[0].right, kind: 'corner' as const, deflectionDeg: -90, grows: -1, frameAt: 1863 };
-  const parts = byHand.parts.map((part) =>
-    part.mark === 'A-TP1'
-      ? box({
-          kind: 'top',
-          mark: 'A-TP1',
-          name: 'top',
-          from: 'finished',
-          x: [-30, 2300],
-          z: [1010, 1050],
-          d: [-500, 75],
-        })
-      : part,
-  );
-  const end = box({
-    kind: 'frame',
-    mark: 'A-ST7',
-    name: 'stud',
-    from: 'framed',
-    x: [1825, 1863],
-    z: [38, 972],
-    d: [-63, 0],
-  });
-  const layers = { ...byHand.rod.layers, cladding: { name: 'cladding', inner: 0, outer: 12 } };
-  const rod = { ...byHand.rod, layers, runs: [{ ...byHand.rod.runs[0], right: corner }] };
-  const front = elevationOf({ ...byHand, rod, parts: [...parts, end] }, 'A', 'front');
-
-  it('ends on the skin of the neighbour, which hides what lies beyond', () => {
-    const xs = of(front, 'polygon').flatMap((polygon) => polygon.points.map((p) => p[0]));
-    expect(Math.max(...xs)).toBe(1788);
-    expect(of(front, 'polygon').map((polygon) => polygon.part)).not.toContain('A-ST7');
-  });
-
-  it('leaves the other end alone', () => {
-    expect(Math.min(...of(front, 'polygon').flatMap((polygon) => polygon.points.map((p) => p[0])))).toBe(-30);
-  });
-});
-
-describe('the front of a return', () => {
-  it('shows the top that covers it, though that belongs to the run it comes off', () => {
-    const worked = workedExample('corner-return');
-    const back = worked.rod.runs.find((run) => run.jobIndex === null)!;
-    const shown = of(elevationOf(worked, back.id, 'front'), 'polygon').map((polygon) => polygon.part);
-    const foreign = worked.parts.filter((part) => part.run !== back.id && shown.includes(part.mark));
-    expect(foreign.map((part) => part.kind)).toEqual(['top']);
   });
 });

@@ -5,7 +5,8 @@ import { sliceOf } from '../../src/drawings/slice';
 import type { Drawing, Stroke } from '../../src/vocabulary/drawing';
 import type { Vec2, Vec3 } from '../../src/vocabulary/geometry';
 import { workedExample } from '../tools/goldens';
-import { box } from './fixture';
+import { box, byHand } from './fixture';
+import { of } from './strokes';
 
 const SQUARE = { at: 0, perAcross: 0, perOut: 0 };
 const UP: Vec3 = [0, 0, 1];
@@ -129,5 +130,54 @@ describe('the front of a run that ends in an inside corner', () => {
       );
       expect(fills).not.toContain('timber');
     }
+  });
+});
+
+describe('a front at an inside corner', () => {
+  const corner = { ...byHand.rod.runs[0].right, kind: 'corner' as const, deflectionDeg: -90, grows: -1, frameAt: 1863 };
+  const parts = byHand.parts.map((part) =>
+    part.mark === 'A-TP1'
+      ? box({
+          kind: 'top',
+          mark: 'A-TP1',
+          name: 'top',
+          from: 'finished',
+          x: [-30, 2300],
+          z: [1010, 1050],
+          d: [-500, 75],
+        })
+      : part,
+  );
+  const end = box({
+    kind: 'frame',
+    mark: 'A-ST7',
+    name: 'stud',
+    from: 'framed',
+    x: [1825, 1863],
+    z: [38, 972],
+    d: [-63, 0],
+  });
+  const layers = { ...byHand.rod.layers, cladding: { name: 'cladding', inner: 0, outer: 12 } };
+  const rod = { ...byHand.rod, layers, runs: [{ ...byHand.rod.runs[0], right: corner }] };
+  const front = elevationOf({ ...byHand, rod, parts: [...parts, end] }, 'A', 'front');
+
+  it('ends on the skin of the neighbour, which hides what lies beyond', () => {
+    const xs = of(front, 'polygon').flatMap((polygon) => polygon.points.map((p) => p[0]));
+    expect(Math.max(...xs)).toBe(1788);
+    expect(of(front, 'polygon').map((polygon) => polygon.part)).not.toContain('A-ST7');
+  });
+
+  it('leaves the other end alone', () => {
+    expect(Math.min(...of(front, 'polygon').flatMap((polygon) => polygon.points.map((p) => p[0])))).toBe(-30);
+  });
+});
+
+describe('the front of a return', () => {
+  it('shows the top that covers it, though that belongs to the run it comes off', () => {
+    const worked = workedExample('corner-return');
+    const back = worked.rod.runs.find((run) => run.jobIndex === null)!;
+    const shown = of(elevationOf(worked, back.id, 'front'), 'polygon').map((polygon) => polygon.part);
+    const foreign = worked.parts.filter((part) => part.run !== back.id && shown.includes(part.mark));
+    expect(foreign.map((part) => part.kind)).toEqual(['top']);
   });
 });

@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { partsCsv } from '../../src/exports/csv.ts';
-import { sheetSvg } from '../../src/exports/svg.ts';
-import { design, elevation, readJob, rodDrawing } from '../../src/flow.ts';
+import { cuttingCsv, partsCsv } from '../../src/exports/csv.ts';
+import { elevationSheet, rodSheet } from '../../src/exports/sheets.ts';
+import { alike, design, elevation, readJob, rodDrawing } from '../../src/flow.ts';
 import type { Design } from '../../src/vocabulary/design.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -17,19 +17,34 @@ export interface Golden {
   make(): string;
 }
 
-/** Every example job gives the elevations and the rod of its first run, and its parts. */
+/** Runs besides the first of which elevations are kept too: both sides of an inside corner, a short run between two mitres. */
+const MORE_RUNS: Readonly<Record<string, string>> = { 'inside-corner': 'B', canted: 'B', 'corner-return': 'B' };
+/** The example that is kept in inches too. */
+const IN_INCHES = 'corner-return';
+
+/** Every example job gives the elevations and the rod of its first run, its parts and its cutting list; some more. */
 export function goldens(): readonly Golden[] {
-  return examples().flatMap((name) => {
+  const all = examples().flatMap((name) => {
     const worked = (): Design => workedExample(name);
-    const first = ({ rod }: Design): string => rod.runs[0].id;
+    const first = (): string => worked().rod.runs[0].id;
+    const more = MORE_RUNS[name];
     return [
-      { file: `${name}.front.svg`, make: () => sheet(worked(), elevation(worked(), first(worked()), 'front')) },
-      { file: `${name}.framing.svg`, make: () => sheet(worked(), elevation(worked(), first(worked()), 'framing')) },
-      { file: `${name}.rod.svg`, make: () => sheet(worked(), rodDrawing(worked(), first(worked()))) },
+      ...elevations(name, worked, first),
+      ...(more === undefined ? [] : elevations(`${name}.${more}`, worked, () => more)),
+      { file: `${name}.rod.svg`, make: () => rodSheet(worked(), first(), rodDrawing) },
       { file: `${name}.parts.csv`, make: () => partsCsv(worked()) },
+      { file: `${name}.cutting.csv`, make: () => cuttingCsv(worked(), alike) },
     ];
   });
+  const inches = (): Design => design({ ...workedExample(IN_INCHES).job, units: 'inch', maker: { name: 'A. Joiner' } });
+  return [...all, ...elevations(`${IN_INCHES}.inch`, inches, () => 'B')];
 }
+
+const elevations = (name: string, worked: () => Design, run: () => string): readonly Golden[] =>
+  (['front', 'framing'] as const).map((kind) => ({
+    file: `${name}.${kind}.svg`,
+    make: () => elevationSheet(worked(), run(), kind, elevation),
+  }));
 
 /** Names of the example jobs, in order. Throws when there are none. */
 export function examples(): readonly string[] {
@@ -48,9 +63,6 @@ export function workedExample(name: string): Design {
     throw new Error(`${name}: ${result.issues.map(({ path, message }) => `${path}: ${message}`).join('; ')}`);
   return design(result.value);
 }
-
-const sheet = ({ job }: Design, drawing: Parameters<typeof sheetSvg>[0]): string =>
-  sheetSvg(drawing, { job: job.name, unit: job.unit.name, units: job.units, client: job.client.name });
 
 /** What is kept, or null when it is missing. */
 export function kept(file: string): string | null {
@@ -72,13 +84,13 @@ const NUMBER = /-?\d+(?:\.\d+)?/g;
 export function difference(before: string, after: string): string | null {
   const [old, now] = [before.split('\n'), after.split('\n')];
   for (let i = 0; i < Math.max(old.length, now.length); i += 1) {
-    if (!alike(old[i] ?? '', now[i] ?? ''))
+    if (!matches(old[i] ?? '', now[i] ?? ''))
       return `line ${i + 1}:\n  kept: ${old[i] ?? '(ends)'}\n  made: ${now[i] ?? '(ends)'}`;
   }
   return null;
 }
 
-function alike(a: string, b: string): boolean {
+function matches(a: string, b: string): boolean {
   if (a === b) return true;
   if (a.replace(NUMBER, '#') !== b.replace(NUMBER, '#')) return false;
   const [x, y] = [a.match(NUMBER) ?? [], b.match(NUMBER) ?? []];
