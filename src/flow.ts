@@ -20,7 +20,7 @@ import type { Result } from './vocabulary/result';
 import type { Mark } from './vocabulary/rod';
 
 export { writeJob } from './job/write';
-export { type Alike, alike } from './parts/alike';
+export { alike } from './parts/alike';
 export { rooms };
 
 /** Reads a job file. Never throws: what is wrong comes back as issues at their paths. */

@@ -1,5 +1,5 @@
 import type { Part } from '../../src/vocabulary/part';
-import { exactLength, exactSize, length, weight } from '../shell/format';
+import { exactLength, exactSize, length, unbroken, weight } from '../shell/format';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
 import { edgeWords, endWords } from './end-words';
@@ -50,7 +50,7 @@ export function PartCard() {
         <span className="mark">{part.mark}</span> {part.name}
       </h3>
       <dl>
-        <Row name="Material">{material}</Row>
+        <Row name="Material">{unbroken(material)}</Row>
         <Row name="Cut to">
           <strong>{length(part.shopLength, job)}</strong>
           {slanted ? ' to the long point' : null}

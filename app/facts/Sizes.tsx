@@ -1,4 +1,4 @@
-import { amount, change, length, weight } from '../shell/format';
+import { amount, change, length, unbroken, weight } from '../shell/format';
 import { useDesign } from '../store/hooks';
 import { Figure } from './Figure';
 import { useBefore } from './useBefore';
@@ -48,7 +48,14 @@ export function Materials() {
         {totals.materials.map(({ material, name, unit, amount: now }) => {
           const show = (value: number) => amount(value, unit);
           const then = before?.materials.find((other) => other.material === material)?.amount ?? 0;
-          return <Figure key={material} name={name} value={show(now)} by={before ? change(now, then, show) : null} />;
+          return (
+            <Figure
+              key={material}
+              name={unbroken(name)}
+              value={show(now)}
+              by={before ? change(now, then, show) : null}
+            />
+          );
         })}
       </dl>
       <p className="aside">Net, before cutting: what is lost at the saw comes on top.</p>

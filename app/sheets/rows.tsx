@@ -1,9 +1,8 @@
 import { Fragment } from 'react';
-import type { Alike } from '../../src/flow';
 import type { Job } from '../../src/vocabulary/job';
-import type { Part } from '../../src/vocabulary/part';
+import type { Alike, Part } from '../../src/vocabulary/part';
 import { endsBrief } from '../facts/end-words';
-import { figure, weight } from '../shell/format';
+import { figure, unbroken, weight } from '../shell/format';
 import { app } from '../store/app';
 import { markRanges } from './mark-ranges';
 
@@ -45,7 +44,7 @@ function Taken({ part, head, picked, children }: TakenProps) {
 function Cells({ part, material, job }: { readonly part: Part } & Omit<RowProps, 'picked'>) {
   return (
     <>
-      <td className="material">{material}</td>
+      <td className="material">{unbroken(material)}</td>
       <td className="number">{figure(part.shopLength, job)}</td>
       <td className="number">{figure(part.size.width, job)}</td>
       <td className="number">{figure(part.size.thickness, job)}</td>

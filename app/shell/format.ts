@@ -29,6 +29,9 @@ export const exactLength = (mm: number, units: Units): string => exactFigure(mm,
 export const exactSize = (lengths: readonly number[], units: Units): string =>
   lengths.map((mm) => exactFigure(mm, units)).join(' × ') + unitOf(units);
 
+/** A name from the stock book with its sizes kept on one line: "Sawn whitewood 38 × 89" breaks before 38 only. */
+export const unbroken = (name: string): string => name.replaceAll(' × ', '\u00a0×\u00a0');
+
 /** A weight to the tenth of a kilogram; light things to the gram, so that nothing weighs nothing. */
 export const weight = (kg: number): string =>
   Math.abs(kg) < 1 ? `${(kg * 1000).toFixed(0)} g` : `${kg.toFixed(1)} kg`;

@@ -1,9 +1,8 @@
 import { figures } from '../base/figure';
-import type { Alike } from '../exports/csv';
 import { edgesText, endText } from '../exports/table/part-words';
 import type { Design } from '../vocabulary/design';
 import type { Job } from '../vocabulary/job';
-import type { Part } from '../vocabulary/part';
+import type { Alike, Part } from '../vocabulary/part';
 import { findingLines } from './findings';
 
 /** "1 run", "2 runs". */

@@ -1,6 +1,6 @@
 import { formatLength } from '../base/lengths';
 import type { Design } from '../vocabulary/design';
-import type { Part } from '../vocabulary/part';
+import type { Alike, Part } from '../vocabulary/part';
 import {
   type Column,
   columnsOf,
@@ -11,12 +11,6 @@ import {
   table,
   weightCell,
 } from './table/part-columns';
-
-/** Parts that are cut alike: their marks, and one of them to speak for all. */
-export interface Alike {
-  readonly marks: readonly string[];
-  readonly part: Part;
-}
 
 /**
  * The parts, one row each, in the design's order. Lengths in mm to the job's step, exact ones to a hundredth, angles in degrees,

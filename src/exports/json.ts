@@ -1,7 +1,6 @@
 import type { Design } from '../vocabulary/design';
 import type { Drawing } from '../vocabulary/drawing';
-import type { Part } from '../vocabulary/part';
-import type { Alike } from './csv';
+import type { Alike, Part } from '../vocabulary/part';
 
 /** The parts and totals as plain JSON, lengths in mm. */
 export const partsJson = (design: Pick<Design, 'job' | 'parts' | 'totals'>): string =>

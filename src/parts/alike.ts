@@ -1,10 +1,4 @@
-import type { Part } from '../vocabulary/part';
-
-/** Parts that are cut alike: their marks in order, and one of them to speak for all. */
-export interface Alike {
-  readonly marks: readonly string[];
-  readonly part: Part;
-}
+import type { Alike, Part } from '../vocabulary/part';
 
 /** Identical parts together, in the order of the first of each: same name, material, size to a hundredth, ends, edges and grooves. */
 export function alike(parts: readonly Part[]): readonly Alike[] {

@@ -74,3 +74,9 @@ export interface Part extends PartDraft {
   readonly volumeMm3: number;
   readonly weightKg: number;
 }
+
+/** Parts that are cut alike: their marks in order, and one of them to speak for all. */
+export interface Alike {
+  readonly marks: readonly string[];
+  readonly part: Part;
+}

@@ -113,9 +113,15 @@ interface Led {
 }
 
 /** Tries places away from the thing, level by level, and sideways at each. There is an end: what is taken is finite. */
-function freeFigure(d: Along, figures: readonly Box[], lines: readonly Box[]): Led {
+function freeFigure(d: Along, allFigures: readonly Box[], allLines: readonly Box[]): Led {
   const middle = (d.a + d.b) / 2;
   const width = textWidth(d.text, NOTE_MM);
+  // Only what stands beside the span can be in the way: without this a long run's chain would be held against itself again and again.
+  const reach = (Math.max(...SHIFTS) + 1) * width + NOTE_MM;
+  const axis = d.vertical ? 1 : 0;
+  const near = (box: Box): boolean => box.max[axis] > middle - reach && box.min[axis] < middle + reach;
+  const figures = allFigures.filter(near);
+  const lines = allLines.filter(near);
   const isFree = (box: Box, gap: number): boolean =>
     ![figures, lines].some((boxes) => boxes.some((one) => collide(one, box, gap)));
   for (let level = 0; ; level += 1) {
