@@ -272,7 +272,7 @@ export const byHand: Drawable & { readonly marks: Readonly<Record<string, readon
     frameHeight: 1010,
     height: 1050,
     depth: 575,
-    top: { thickness: 40, overhang: 75, endOverhang: 30 },
+    top: { layer: 'top', thickness: 40, overhang: 75, endOverhang: 30 },
     findings: [],
   },
   framing: [
