@@ -77,3 +77,22 @@ test('every edit is kept; a saved job file opens as it was', async ({ page }) =>
   await page.getByRole('button', { name: 'Kept work' }).click();
   await expect(page.getByRole('dialog').getByRole('button', { name: /^Open: New job/ })).toHaveCount(1);
 });
+
+test('the examples can always be had afresh', async ({ page }) => {
+  await openBoard(page);
+  await type(runLength(page, 'Run A'), '5000');
+  await kept(page);
+  await page.getByRole('button', { name: 'Kept work' }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Open: Servery/ })
+    .click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await expect(runLength(page, 'Run A')).toHaveValue('4800');
+  await page.getByRole('button', { name: 'Kept work' }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Open: Bar/ })
+    .click();
+  await expect(runLength(page, 'Run E')).toHaveValue('1500');
+});

@@ -80,6 +80,8 @@ export async function openKeep(name = 'counterwright'): Promise<Keep> {
       fresh.createObjectStore('heads', { keyPath: 'documentId' });
       fresh.createObjectStore('versions');
     },
+    // A newer page in another tab wants to change the shelf: this one must not stand in its way.
+    blocking: (_current, _wanted, event) => (event.target as IDBDatabase).close(),
   });
   return {
     save: (entry) => save(db, entry),

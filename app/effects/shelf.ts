@@ -3,12 +3,12 @@ import { readJob, writeJob } from '../../src/flow';
 import { newId } from '../store/ids';
 import type { AppStore } from '../store/store';
 import { type Autosave, autosave } from './autosave';
+import { EXAMPLES, openExample } from './examples';
 import { issueLines } from './issue-lines';
 import { type Keep, type Kept, openKeep } from './keep';
 
 /** Where a tab remembers, across reloads, which document it has. */
 const MINE = 'counterwright document';
-const EXAMPLE = './examples/corner-return.job.json';
 
 let keep: Keep | undefined;
 let saving: Autosave | undefined;
@@ -30,26 +30,19 @@ function remembered(): string | null {
   }
 }
 
-async function exampleText(): Promise<string | undefined> {
-  try {
-    const answer = await fetch(EXAMPLE);
-    return answer.ok ? await answer.text() : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
 async function lastKept(): Promise<Kept | undefined> {
   if (!keep) return undefined;
   const mine = remembered();
   return (mine === null ? undefined : await keep.newest(mine)) ?? (await keep.documents())[0];
 }
 
-/** Puts the example on the board, if it can be fetched and read. Not kept until it is changed. */
-async function putExample(store: AppStore): Promise<void> {
-  const text = await exampleText();
-  const read = text === undefined ? undefined : readJob(text);
-  if (read?.ok) store.getState().open(read.value);
+/** A browser whose database has not opened by then (another tab holds an older one) is taken to keep nothing, ms. */
+const PATIENCE = 4000;
+
+/** The answer, or a rejection when it is too long in coming. */
+function soon<T>(answer: Promise<T>): Promise<T> {
+  const late = new Promise<never>((_, reject) => setTimeout(() => reject(new Error('too long in coming')), PATIENCE));
+  return Promise.race([answer, late]);
 }
 
 /**
@@ -59,8 +52,8 @@ async function putExample(store: AppStore): Promise<void> {
 export async function startShelf(store: AppStore): Promise<void> {
   let kept: Kept | undefined;
   try {
-    keep = await openKeep();
-    kept = await lastKept();
+    keep = await soon(openKeep());
+    kept = await soon(lastKept());
   } catch {
     store
       .getState()
@@ -69,7 +62,7 @@ export async function startShelf(store: AppStore): Promise<void> {
   const read = kept && readJob(kept.text);
   if (kept && read?.ok) store.getState().open(read.value, kept.documentId);
   else {
-    await putExample(store);
+    await openExample(store, EXAMPLES[0]);
     if (kept && read && !read.ok) {
       const lines = issueLines(read.issues);
       store

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { EXAMPLES, type Example, openExample } from '../effects/examples';
 import type { Kept } from '../effects/keep';
 import { keptDocuments, keptVersions, takeFromShelf } from '../effects/shelf';
 import { app } from '../store/app';
@@ -40,7 +41,7 @@ function Rows({ title, none, rows, wordsFor, action, onTake }: RowsProps) {
   );
 }
 
-/** What the browser keeps: earlier versions of this job, and the other jobs. */
+/** What the browser keeps: earlier versions of this job, and the other jobs; and the examples, always to be had afresh. */
 export function Shelf({ onClose }: { readonly onClose: () => void }) {
   const documentId = useApp((state) => state.documentId);
   const [versions, setVersions] = useState<readonly Kept[]>([]);
@@ -63,6 +64,10 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
     takeFromShelf(app, kept);
     onClose();
   };
+  const begin = async (example: Example) => {
+    if (await openExample(app, example)) onClose();
+    else app.getState().notify({ tone: 'trouble', text: 'The example could not be fetched.' });
+  };
   return (
     <Dialog title="Kept work" onClose={onClose}>
       <Rows
@@ -81,6 +86,19 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
         action="Open"
         onTake={take}
       />
+      <section>
+        <h3>Examples</h3>
+        <ul className="shelf">
+          {EXAMPLES.map((example) => (
+            <li key={example.file}>
+              <span>{example.label}</span>
+              <button type="button" aria-label={`Open: ${example.label}`} onClick={() => void begin(example)}>
+                Open
+              </button>
+            </li>
+          ))}
+        </ul>
+      </section>
     </Dialog>
   );
 }
