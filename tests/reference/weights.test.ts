@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { rectangle } from '../../src/base/outline';
 import { SQUARE_EDGE } from '../../src/base/profiles';
+import { design } from '../../src/flow';
 import { makeParts } from '../../src/parts/make';
 import type { Board, Stick } from '../../src/vocabulary/shape';
+import { jobOf } from '../elements/job-of';
 import { draft, plane } from '../parts/draft';
 
 const sheet = (length: number, width: number, thickness: number): Board => ({
@@ -41,7 +43,7 @@ describe('whole sheets of MDF', () => {
 // A section 1800 long, worked by hand. C16 at 370 kg/m³: EN 338:2016, mean density. MDF and oak: typical, from memory.
 describe('a section of 1800', () => {
   const timber: Stick = { kind: 'stick', section: rectangle(38, 63), start: plane(0), end: plane(10_200) };
-  test('10.2 m of 38 × 63 C16 weighs 9.03 kg', () => expect(weigh(timber, 370)).toBeCloseTo(9.03, 1));
+  test('10.2 m of 38 × 63 C16 weighs 9.03 kg', () => expect(Math.abs(weigh(timber, 370) - 9.03)).toBeLessThan(0.0051));
   test('its 12 mm front, 1800 × 1000, weighs 16.42 kg', () =>
     expect(weigh(sheet(1800, 1000, 12), 760)).toBeCloseTo(16.42, 2));
   test('its oak top, 1800 × 600 × 40, weighs 30.24 kg', () =>
@@ -50,5 +52,27 @@ describe('a section of 1800', () => {
     const carcass = weigh(timber, 370) + weigh(sheet(1800, 1000, 12), 760);
     expect(Math.abs(carcass - 25.45)).toBeLessThan(0.0051);
     expect(Math.abs(carcass + weigh(sheet(1800, 600, 40), 700) - 55.69)).toBeLessThan(0.0051);
+  });
+
+  // The same figures from a whole job: a straight front 1800 long, 1000 high under a top of 40.
+  test('as parts of a job: timber by the metre, front and top', () => {
+    const made = design(
+      jobOf({
+        runs: [{ length: 1800 }],
+        height: 1040,
+        depth: 600,
+        elements: { cladding: { floorGap: 0 } },
+        stock: {
+          'sawn-38x63': { densityKgM3: 370 },
+          'mdf-12': { densityKgM3: 760 },
+          'oak-40': { densityKgM3: 700 },
+        },
+      }),
+    );
+    const total = (material: string) => made.totals.materials.find((m) => m.material === material);
+    const timberTotal = total('sawn-38x63');
+    expect(((timberTotal?.weightKg ?? 0) / (timberTotal?.amount ?? 1)) * 10.2).toBeCloseTo(9.0349, 3);
+    expect(Math.abs((total('mdf-12')?.weightKg ?? 0) - 16.42)).toBeLessThan(0.0051);
+    expect(total('oak-40')?.weightKg).toBeCloseTo(30.24, 9);
   });
 });
