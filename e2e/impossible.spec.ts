@@ -71,7 +71,7 @@ test('pillars wider than a run, and panels without room: said with the numbers, 
     // A board of 400 at the corner and one of 400 at the end; the return's face is some 550 long.
     expect(finding).toMatchObject({ subject: { run: 'RR' }, limit: 800 });
     expect(finding!.message).toContain('800 mm');
-    await chooseRun(page, 'Right return');
+    await chooseRun(page, 'Right return RR');
     await expect(timber(page)).not.toHaveCount(0);
     await undone(page, 2, before, messages);
   });

@@ -47,7 +47,7 @@ test('keys and buttons lead to the same looks, and each shows what can be read f
   for (const [key, button, readable] of [
     // A length that is seen end on, or from behind, is not written; the height is seen end on from above.
     ['1', 'Front', ['Run A', 'height']],
-    ['2', 'Plan', ['Right return', 'Run A', 'Run B']],
+    ['2', 'Plan', ['Right return RR', 'Run A', 'Run B']],
     ['3', 'Left end', ['height']],
     ['4', 'Right end', ['Run B', 'height']],
     ['0', 'In the room', ['Run A', 'Run B', 'height']],

@@ -1,7 +1,7 @@
 import { toolFields, unitFields } from '../../src/job/fields';
 import { useApp } from '../store/hooks';
 import { decide } from './decide';
-import { LengthInput } from './inputs';
+import { LengthInput, NumberInput } from './inputs';
 import { JobForm } from './JobForm';
 import { PlanForm } from './PlanForm';
 import { RoomForms } from './RoomForms';
@@ -40,6 +40,12 @@ function Workshop() {
           onValue={(value) => decide(toolFields[key].label, `/tools/${key}`, value)}
         />
       ))}
+      <NumberInput
+        field={toolFields.mostTiltDeg}
+        value={tools.mostTiltDeg}
+        path="/tools/mostTiltDeg"
+        onValue={(value) => decide(toolFields.mostTiltDeg.label, '/tools/mostTiltDeg', value)}
+      />
     </Section>
   );
 }

@@ -19,9 +19,9 @@ function Work({ part, exact }: { readonly part: Part; readonly exact: (mm: numbe
       {part.grooves.length > 0 ? (
         <Row name="Grooves">
           <ol className="grooves">
-            {part.grooves.map(({ centre, width, depth }) => (
+            {part.grooves.map(({ centre, width, depth, radius }) => (
               <li key={centre}>
-                centre at {exact(centre)}, {exact(width)} wide, {exact(depth)} deep
+                centre at {exact(centre)}, {exact(width)} wide, {exact(depth)} deep, radius {exact(radius)}
               </li>
             ))}
           </ol>
@@ -60,8 +60,8 @@ export function PartCard() {
         {part.size.length - part.shortPoint >= SHOWN_APART ? (
           <Row name="Short point">{exact(part.shortPoint)}</Row>
         ) : null}
-        <Row name="First end">{endWords(part.ends[0])}</Row>
-        <Row name="Second end">{endWords(part.ends[1])}</Row>
+        <Row name="First end">{endWords(part.ends[0], part.size.width)}</Row>
+        <Row name="Second end">{endWords(part.ends[1], part.size.width)}</Row>
         <Work part={part} exact={exact} />
         <Row name="Place">
           {[rod.runs.find(({ id }) => id === part.run)?.name ?? part.run, part.where].filter(Boolean).join(', ')}

@@ -1,8 +1,11 @@
 import type { EdgeWork, EndCut } from '../../src/vocabulary/part';
 import { angle } from '../shell/format';
 
-/** What the saw is set to for a cut, the piece lying on its back unless it says otherwise. */
-function settings({ kind, sawDeg, tiltDeg }: EndCut): readonly string[] {
+/** A piece no wider than this can stand on edge against the fence of a mitre saw, mm (common practice, no source). */
+const STANDS = 160;
+
+/** What the saw is set to for a cut of a piece so wide, lying on its back unless it says otherwise. */
+function settings({ kind, sawDeg, tiltDeg }: EndCut, width: number): readonly string[] {
   const saw = `saw at ${angle(sawDeg)}`;
   const blade = `blade tilted ${angle(tiltDeg)}`;
   switch (kind) {
@@ -11,17 +14,21 @@ function settings({ kind, sawDeg, tiltDeg }: EndCut): readonly string[] {
     case 'mitre':
       return ['mitred', saw];
     case 'bevel':
-      return ['bevelled', blade, `lying on its back (or saw at ${angle(tiltDeg)}, standing on edge)`];
+      return [
+        'bevelled',
+        blade,
+        width <= STANDS ? `lying on its back (or saw at ${angle(tiltDeg)}, standing on edge)` : 'lying on its back',
+      ];
     case 'compound':
       return ['compound cut', saw, blade, 'lying on its back'];
   }
 }
 
 /** An end in the words of the saw: what it looks like, what the scales are set to, which side stays long. */
-export function endWords(cut: EndCut): string {
+export function endWords(cut: EndCut, width: number): string {
   if (cut.kind === 'square') return 'square';
   const side = cut.longSide === 'none' ? [] : [`longer at the ${cut.longSide}`];
-  return [...settings(cut), ...side].join(', ');
+  return [...settings(cut, width), ...side].join(', ');
 }
 
 /** An end in a word and an angle, for a list: "mitre 45°", "bevel 44.25°", "compound 31.6° / 20.7°". */

@@ -3,6 +3,7 @@ import type { Job } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
 import { levelFloor } from './floor';
+import { sawTilt } from './saw-tilt';
 import { longestStock } from './stock-length';
 import { outOfSquare } from './walls';
 
@@ -14,6 +15,6 @@ export interface Checked {
 }
 
 /** Every check, in the order in which its findings are shown among equals. A new check is a file and a line here. */
-const CHECKS: readonly ((checked: Checked) => readonly Finding[])[] = [longestStock, outOfSquare, levelFloor];
+const CHECKS: readonly ((checked: Checked) => readonly Finding[])[] = [longestStock, sawTilt, outOfSquare, levelFloor];
 
 export const checkAll = (checked: Checked): readonly Finding[] => CHECKS.flatMap((check) => check(checked));

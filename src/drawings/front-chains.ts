@@ -3,6 +3,7 @@ import type { Stroke } from '../vocabulary/drawing';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { Bay, RodRun } from '../vocabulary/rod';
 import { chain, dimension, distinct, type Scheme } from './dimension';
+import { nearEdge } from './near-edge';
 import type { Seen } from './view';
 
 type Span = readonly [number, number];
@@ -12,10 +13,10 @@ const isSame = (a: number, b: number): boolean => Math.abs(a - b) < SAME_LENGTH;
 const ABOVE_FLOOR = 1;
 
 /**
- * Where one piece gives way to the next along the floor, as seen: of the run's own pieces, painted in order, the neighbours' over
- * them. Empty where none of its own is seen there.
+ * Where the faces of the pieces that are seen along the floor begin and end: of the run's own, painted in order, the neighbours' over
+ * them. A piece that is partly hidden is measured whole. Empty where none of its own is seen there.
  */
-export function floorStops(own: readonly Seen[], before: readonly Seen[]): readonly number[] {
+export function floorStops(run: RodRun, own: readonly Seen[], before: readonly Seen[]): readonly number[] {
   const pieces = [...own.map((seen) => ({ seen, isOwn: true })), ...before.map((seen) => ({ seen, isOwn: false }))];
   const spans = pieces.flatMap(({ seen, isOwn }) =>
     spansAt(seen.outline, ABOVE_FLOOR).map((span) => ({ span, mark: isOwn ? seen.part.mark : null })),
@@ -26,12 +27,8 @@ export function floorStops(own: readonly Seen[], before: readonly Seen[]): reado
     const top = spans.findLast(({ span }) => span[0] < middle && middle < span[1]);
     return { from: cuts[i]!, to, mark: top?.mark ?? null };
   });
-  return distinct(
-    strips.flatMap(({ from, to, mark }, i) => {
-      if (mark === null) return [];
-      return [...(strips[i - 1]?.mark === mark ? [] : [from]), ...(strips[i + 1]?.mark === mark ? [] : [to])];
-    }),
-  );
+  const seen = new Set(strips.map(({ mark }) => mark));
+  return distinct(own.filter(({ part }) => seen.has(part.mark)).flatMap(({ part }) => nearEdge(part, run, true)));
 }
 
 /** Where a level line lies within a polygon. */
@@ -87,11 +84,12 @@ function merged(spans: readonly Span[]): readonly Span[] {
   return all;
 }
 
-/** How far what lies on the frame runs past the ends of the frame line. */
+/** How far what lies on the frame runs past the ends of the frame line, at its front edge. */
 export function overhangs(scheme: Scheme, run: RodRun, over: readonly Seen[]): readonly Stroke[] {
   if (over.length === 0) return [];
-  const from = Math.min(...over.map(({ min }) => min[0]));
-  const to = Math.max(...over.map(({ max }) => max[0]));
+  const edges = over.map(({ part }) => nearEdge(part, run));
+  const from = Math.min(...edges.map((edge) => edge[0]));
+  const to = Math.max(...edges.map((edge) => edge[1]));
   return [
     ...(from < -SAME_LENGTH ? [dimension(scheme, from, 0)] : []),
     ...(to > run.length + SAME_LENGTH ? [dimension(scheme, run.length, to)] : []),

@@ -43,7 +43,7 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
     own.filter((seen) => seen.min[1] >= rod.frameHeight - SAME_LENGTH),
   );
   const rows = [
-    chain({ ...along, offsetMm: 0 }, floorStops(ownShown, before.seen)),
+    chain({ ...along, offsetMm: 0 }, floorStops(run, ownShown, before.seen)),
     chain(
       { ...along, offsetMm: 0 },
       [...run.pillars, ...run.bays].flatMap(({ from, to }) => [from, to]),
@@ -62,7 +62,7 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
   ];
   const notes = [
     ...(frames.alike ? ['What is dimensioned over the first bay is alike in all bays.'] : []),
-    ...(past.length > 0 ? ['Above its ends: how far the top runs past the frame line.'] : []),
+    ...(past.length > 0 ? ['Above its ends: how far the front edge of the top runs past the frame line.'] : []),
     ...before.runs.map((letter) => `Run ${letter} is cut just before this front and shown in section.`),
   ];
   return { id: `${run.id}-front`, title: `${run.name}: front elevation`, strokes, notes, bounds: { min, max } };

@@ -123,6 +123,14 @@ export const surveyFields = {
 export const toolFields = {
   sawKerf: length({ label: 'Saw kerf', min: 0, max: 10, default: 3.2, help: 'Sheets and rips.' }),
   mitreSawKerf: length({ label: 'Mitre saw kerf', min: 0, max: 10, default: 2.4, help: 'Timber and mouldings.' }),
+  mostTiltDeg: number({
+    label: 'Blade tilts to',
+    unit: 'deg',
+    min: 0,
+    max: 60,
+    default: 47,
+    help: 'A bevel beyond it is cut another way; a finding says where (45 to 48 is usual: common practice, no source).',
+  }),
   roundingStep: length({
     label: 'Shop lengths to the nearest',
     min: 0.01,

@@ -84,6 +84,7 @@ export const stockBook: z.ZodType<StockBook> = group({
 export const tools: z.ZodType<Tools> = group({
   sawKerf: numberOf(toolFields.sawKerf),
   mitreSawKerf: numberOf(toolFields.mitreSawKerf),
+  mostTiltDeg: numberOf(toolFields.mostTiltDeg).default(toolFields.mostTiltDeg.default),
   roundingStep: numberOf(toolFields.roundingStep),
   cutters: listOf(cutter, 0, MOST.cutters, 'cutters'),
 });

@@ -36,7 +36,7 @@ export function seedsOf(job: Job): readonly RunSeed[] {
   if (leftEnd.kind === 'return')
     seeds.unshift({
       id: 'RL',
-      name: 'Left return',
+      name: 'Left return RL',
       jobIndex: null,
       length: leftEnd.length,
       over: leftEnd.over ?? 'frame',
@@ -46,7 +46,7 @@ export function seedsOf(job: Job): readonly RunSeed[] {
   if (rightEnd.kind === 'return')
     seeds.push({
       id: 'RR',
-      name: 'Right return',
+      name: 'Right return RR',
       jobIndex: null,
       length: rightEnd.length,
       over: rightEnd.over ?? 'frame',

@@ -73,6 +73,8 @@ export interface StockBook {
 export interface Tools {
   readonly sawKerf: number;
   readonly mitreSawKerf: number;
+  /** The furthest that the saw's blade tilts, degrees. */
+  readonly mostTiltDeg: number;
   /** Shop lengths are rounded to this, once; the exact length is kept beside it. */
   readonly roundingStep: number;
   readonly cutters: readonly Cutter[];

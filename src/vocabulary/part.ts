@@ -34,6 +34,8 @@ export interface GrooveWork {
   readonly centre: number;
   readonly width: number;
   readonly depth: number;
+  /** Of the round cutter that leaves this width at this depth. */
+  readonly radius: number;
 }
 
 /** How much of the unit is on: a part appears in the view from this stage on. */

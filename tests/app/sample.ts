@@ -25,5 +25,5 @@ export const sampleJob = (name = 'Bar'): Job => ({
     elements: { pillar: { width: 140 } },
   },
   stock: { items: [], fixings: [] },
-  tools: { sawKerf: 3, mitreSawKerf: 2.4, roundingStep: 0.5, cutters: [] },
+  tools: { sawKerf: 3, mitreSawKerf: 2.4, mostTiltDeg: 47, roundingStep: 0.5, cutters: [] },
 });

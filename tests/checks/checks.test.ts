@@ -92,6 +92,26 @@ describe('floor', () => {
   });
 });
 
+describe('the saw', () => {
+  const bevelled = (deflectionDeg: number) => design(jobOf({ runs: [{ deflectionDeg }, {}] }));
+
+  test('bevels that the blade reaches say nothing', () =>
+    expect(rulesOf(bevelled(94))).not.toContain('beyond-saw-tilt'));
+  test('beyond it, each part that needs one is named: skin, pillar boards, blocks on both sides of the corner', () => {
+    const made = bevelled(95);
+    const beyond = made.findings.filter((f) => f.rule === 'beyond-saw-tilt');
+    expect(beyond.map((f) => f.subject.part?.replace(/\d+$/, '')).sort()).toEqual([
+      'A-BK',
+      'A-CL',
+      'A-PI',
+      'B-BK',
+      'B-CL',
+      'B-PI',
+    ]);
+    for (const { value, limit } of beyond) expect([value, limit]).toEqual([expect.closeTo(47.5, 9), 47]);
+  });
+});
+
 describe('findings', () => {
   test('come worst first', () => {
     const made = design(

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { elevationOf } from '../../src/drawings/elevation';
+import { design } from '../../src/flow';
 import type { Vec3 } from '../../src/vocabulary/geometry';
+import { jobOf } from '../elements/job-of';
 import { examples, workedExample } from '../tools/goldens';
 import { box, byHand } from './fixture';
 import { at, of, texts } from './strokes';
@@ -228,5 +230,31 @@ describe.each(examples())('every run of %s', (name) => {
       const over = of(elevationOf(worked, run.id, 'front'), 'dimension').find((d) => d.text.startsWith('over '))!;
       expect(Math.abs(over.to[0] - over.from[0])).toBeCloseTo(asked.length, 6);
     }
+  });
+});
+
+describe('at corners that are not square', () => {
+  const frontOf = (deflectionDeg: number, corner: 'mitred' | 'butted' = 'mitred') => {
+    const made = design(
+      jobOf({
+        runs: [{ length: 3150, over: 'plinth', deflectionDeg }, { length: 2240 }],
+        elements: { top: { corner } },
+      }),
+    );
+    return { made, front: elevationOf(made, 'A', 'front') };
+  };
+
+  it.each([-91.4, -120, -135])('an inside corner of %d°: the last block has its own width, hidden or not', (turn) => {
+    const { made, front } = frontOf(turn);
+    const floor = texts(at(front, 'horizontal', -10)).map(Number);
+    const block = made.parts.filter((p) => p.code === 'BK' && p.run === 'A').at(-1);
+    expect(floor.at(-1)).toBeCloseTo(block?.shortPoint ?? 0, 1);
+    // The chain adds up to the size taken over the blocks, each figure rounded to a tenth.
+    expect(Math.abs(floor.reduce((sum, one) => sum + one, 0) - 3150)).toBeLessThanOrEqual(0.05 * floor.length);
+  });
+  it('a butted top past an outside corner is measured at its front edge', () => {
+    const { front } = frontOf(60, 'butted');
+    const past = texts(at(front, 'horizontal', 10)).at(-1);
+    expect(Number(past)).toBeCloseTo(75 * Math.tan(Math.PI / 6), 1);
   });
 });

@@ -253,7 +253,7 @@ const job: Job = {
     ],
     fixings: [],
   },
-  tools: { sawKerf: 3, mitreSawKerf: 3, roundingStep: 0.5, cutters: [] },
+  tools: { sawKerf: 3, mitreSawKerf: 3, mostTiltDeg: 47, roundingStep: 0.5, cutters: [] },
 };
 
 const marks: readonly Mark[] = [

@@ -156,17 +156,17 @@ describe('the parts table', () => {
             { edge: 'upper edge', work: 'moulded', cutter: 'ovolo-9' },
           ],
           grooves: [
-            { centre: 26, width: 12, depth: 5 },
-            { centre: 43.4, width: 12, depth: 5 },
-            { centre: 60, width: 6, depth: 3 },
+            { centre: 26, width: 12, depth: 5, radius: 6.1 },
+            { centre: 43.4, width: 12, depth: 5, radius: 6.1 },
+            { centre: 60, width: 6, depth: 3, radius: 3 },
           ],
         }),
       ]),
     );
     expect(rows[0]['edge work']).toBe('left edge bevelled 45°, back 98 wide; upper edge moulded ovolo-9');
     expect(rows[0].grooves).toBe(
-      '2 flutes 12 wide, 5 deep, centres 26, 43.5 from the left edge of the face; ' +
-        '1 flute 6 wide, 3 deep, centre 60 from the left edge of the face',
+      '2 flutes 12 wide, 5 deep, radius 6, centres 26, 43.5 from the left edge of the face; ' +
+        '1 flute 6 wide, 3 deep, radius 3, centre 60 from the left edge of the face',
     );
   });
 

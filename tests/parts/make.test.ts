@@ -75,7 +75,7 @@ describe('parts from drafts', () => {
     const given = draft(bar(900), {
       where: 'bay 2, top',
       finish: 'oil',
-      grooves: [{ centre: 70, width: 12, depth: 5 }],
+      grooves: [{ centre: 70, width: 12, depth: 5, radius: 6.1 }],
     });
     expect(makeParts([given], densityOf, 0.5)[0]).toMatchObject({ ...given });
   });

@@ -132,8 +132,10 @@ function noRoom(
   const need = 2 * width + LEAST_FIELD;
   const left =
     to - from < high - low
-      ? `the bay is ${tenth(bay)} mm wide, and margins of ${margin} mm leave ${tenth(short)} mm`
-      : `margins of ${margin} mm leave ${tenth(short)} mm of height`;
+      ? `the bay is ${tenth(bay)} mm wide, and margins of ${margin} mm leave ${short > 0 ? `${tenth(short)} mm` : 'nothing'}`
+      : short > 0
+        ? `margins of ${margin} mm leave ${tenth(short)} mm of height`
+        : `margins of ${margin} mm leave no height`;
   return {
     severity: 'stop',
     rule: 'panel-no-room',

@@ -45,6 +45,9 @@ export function fewer(face: number, margin: number, fluting: Fluting): Fluting |
 
 const setWidth = ({ count, width, spacing }: Fluting): number => count * width + (count - 1) * spacing;
 
+/** The radius of an arc from its chord w and rise d: r = (w²/4 + d²)/(2d). */
+const radiusOf = ({ width, depth }: Fluting): number => (width * width) / (8 * depth) + depth / 2;
+
 /** Each flute on a visible face, centred on it, measured from the face's left edge. */
 export function grooves(face: number, fluting: Fluting): readonly GrooveWork[] {
   const first = (face - setWidth(fluting)) / 2 + fluting.width / 2;
@@ -52,6 +55,7 @@ export function grooves(face: number, fluting: Fluting): readonly GrooveWork[] {
     centre: first + i * (fluting.width + fluting.spacing),
     width: fluting.width,
     depth: fluting.depth,
+    radius: radiusOf(fluting),
   }));
 }
 
@@ -61,8 +65,7 @@ export function grooves(face: number, fluting: Fluting): readonly GrooveWork[] {
  * @param left u of the face's left edge (u runs to the left), @param v of the face.
  */
 export function flutedFace(left: number, v: number, cut: readonly GrooveWork[]): readonly Segment[] {
-  return cut.flatMap(({ centre, width, depth }): Segment[] => {
-    const radius = (width * width) / (8 * depth) + depth / 2;
+  return cut.flatMap(({ centre, width, radius }): Segment[] => {
     const near: Vec2 = [left - centre + width / 2, v];
     const far: Vec2 = [left - centre - width / 2, v];
     return [{ to: near }, { to: far, radius: -radius }];

@@ -1,6 +1,8 @@
 import { alongFace } from '../../base/place';
+import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
-import type { PillarMark, RodRun } from '../../vocabulary/rod';
+import type { Part } from '../../vocabulary/part';
+import type { Mark, PillarMark, RodRun } from '../../vocabulary/rod';
 import type { Room } from '../../vocabulary/room';
 import { fields } from './fields';
 import { parts } from './parts';
@@ -23,12 +25,7 @@ export const pillar: Room<typeof fields> = {
   }),
   backing: (_, { rod }) => rod.runs.flatMap((run) => run.pillars.flatMap((p) => behind(run, p, rod.timber.face))),
   parts,
-  marks: (run, made) =>
-    made.map((p) => {
-      const right = alongFace(run, p.place.origin);
-      const pillar = run.pillars.find((q) => Math.abs(q.to - right) < 1e-6);
-      return { id: p.mark, x: pillar?.centre ?? right, lane: 'front', reason: `${p.name}, centre`, part: p.mark };
-    }),
+  marks: (run, made) => made.flatMap((p) => marksOf(run, p)),
 };
 
 /**
@@ -44,4 +41,19 @@ function behind(run: RodRun, pillar: PillarMark, face: number): readonly Backing
   const past = pillar.where === 'left' ? pillar.to - (run.left.frameAt + face) : run.right.frameAt - face - pillar.from;
   if (past <= REACH_FACES[pillar.mitred ? 'corner' : 'end'] * face) return [];
   return [stud(pillar.where === 'left' ? pillar.to - face / 2 : pillar.from + face / 2)];
+}
+
+/** Both edges of a pillar's face, and its centre. */
+function marksOf(run: RodRun, { mark, name, place }: Part): readonly Mark[] {
+  const right = alongFace(run, place.origin);
+  const pillar = run.pillars.find((q) => Math.abs(q.to - right) < SAME_LENGTH);
+  if (!pillar) return [];
+  const at = (x: number, what: string): Mark => ({
+    id: `${mark}-${what}`,
+    x,
+    lane: 'front',
+    reason: `${name}, ${what}`,
+    part: mark,
+  });
+  return [at(pillar.from, 'left edge'), at(pillar.centre, 'centre'), at(pillar.to, 'right edge')];
 }

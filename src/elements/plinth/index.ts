@@ -9,8 +9,9 @@ import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Outline } from '../../vocabulary/geometry';
 import type { EdgeWork, Part, PartDraft } from '../../vocabulary/part';
-import type { Layer, PillarMark, RodRun } from '../../vocabulary/rod';
+import type { Layer, Mark, PillarMark, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made, Room } from '../../vocabulary/room';
+import type { EndPlane } from '../../vocabulary/shape';
 import { fields } from './fields';
 
 type Decisions = DecisionsOf<typeof fields>;
@@ -29,14 +30,7 @@ export const plinth: Room<typeof fields> = {
   }),
   backing: () => [],
   parts,
-  marks: (run, made) =>
-    made.map((p) => ({
-      id: p.mark,
-      x: faceOf(run, p),
-      lane: 'front',
-      reason: 'plinth block, left edge',
-      part: p.mark,
-    })),
+  marks: (run, made) => made.flatMap((p) => edgesOf(run, p)),
 };
 
 function parts({ sheet, height, cutter }: Decisions, { rod, book }: Bench): Made {
@@ -130,6 +124,18 @@ function block(
   };
 }
 
-/** Where the left arris of a block's face lies: at a corner its back starts elsewhere. */
-const faceOf = (run: RodRun, { place, shape }: Part): number =>
-  alongFace(run, place.origin) + (shape.kind === 'stick' ? shape.start.perOut * boundsOf(shape.section).max[1] : 0);
+/** The arrises of a block's face: at a corner its back begins or ends elsewhere. The skirting fits between them. */
+function edgesOf(run: RodRun, { mark, place, shape }: Part): readonly Mark[] {
+  if (shape.kind !== 'stick') return [];
+  const out = boundsOf(shape.section).max[1];
+  const start = alongFace(run, place.origin);
+  const at = ({ at: along, perOut }: EndPlane): number => start + along + perOut * out;
+  const edge = (side: string, plane: EndPlane): Mark => ({
+    id: `${mark}-${side}`,
+    x: at(plane),
+    lane: 'front',
+    reason: `plinth block, ${side} edge`,
+    part: mark,
+  });
+  return [edge('left', shape.start), edge('right', shape.end)];
+}

@@ -1,5 +1,5 @@
 import { boundsOf } from '../../base/outline';
-import { alongFace, pastCorners } from '../../base/place';
+import { pastCorners } from '../../base/place';
 import { lying } from '../../base/stuff';
 import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
@@ -38,14 +38,8 @@ export const skirting: Room<typeof fields> = {
       ),
     ),
   parts,
-  marks: (run, made) =>
-    made.map((p) => ({
-      id: p.mark,
-      x: alongFace(run, p.place.origin),
-      lane: 'front',
-      reason: 'skirting, left end',
-      part: p.mark,
-    })),
+  /** Its ends are the blocks' edges, marked already. */
+  marks: () => [],
 };
 
 function parts({ moulding }: DecisionsOf<typeof fields>, { rod, book }: Bench): Made {

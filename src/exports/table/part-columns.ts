@@ -48,6 +48,7 @@ export function cuttingColumns(job: Job): readonly Column<Part>[] {
     { head: 'width mm', cell: (p) => length(p.size.width) },
     { head: 'thickness mm', cell: (p) => length(p.size.thickness) },
     { head: 'exact length mm', cell: (p) => rounded(p.size.length, EXACT) },
+    { head: 'exact width mm', cell: (p) => rounded(p.size.width, EXACT) },
     { head: 'short point mm', cell: (p) => length(p.shortPoint) },
     ...end('start', 0),
     ...end('other end', 1),

@@ -32,8 +32,8 @@ export function edgesText(edges: readonly EdgeWork[], job: Lengths): string {
 export function groovesText(grooves: readonly GrooveWork[], job: Lengths): string {
   const figure = figures(job);
   const lots = new Map<string, string[]>();
-  for (const { width, depth, centre } of grooves) {
-    const size = `${figure(width)} wide, ${figure(depth)} deep`;
+  for (const { width, depth, radius, centre } of grooves) {
+    const size = `${figure(width)} wide, ${figure(depth)} deep, radius ${figure(radius)}`;
     lots.set(size, [...(lots.get(size) ?? []), figure(centre)]);
   }
   return [...lots]

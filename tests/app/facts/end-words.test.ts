@@ -15,12 +15,14 @@ const bevel = cut('bevel', 0, 44.25, 'face');
 const compound = cut('compound', 14.5, 43.1, 'lower edge');
 
 test('an end is said in the words of the saw', () => {
-  expect(endWords(square)).toBe('square');
-  expect(endWords(mitre)).toBe('mitred, saw at 45°, longer at the outer edge');
-  expect(endWords(bevel)).toBe(
+  expect(endWords(square, 150)).toBe('square');
+  expect(endWords(mitre, 30)).toBe('mitred, saw at 45°, longer at the outer edge');
+  expect(endWords(bevel, 150)).toBe(
     'bevelled, blade tilted 44.25°, lying on its back (or saw at 44.25°, standing on edge), longer at the face',
   );
-  expect(endWords(compound)).toBe(
+  // Nobody stands a sheet on edge at a mitre saw.
+  expect(endWords(bevel, 955)).toBe('bevelled, blade tilted 44.25°, lying on its back, longer at the face');
+  expect(endWords(compound, 90)).toBe(
     'compound cut, saw at 14.5°, blade tilted 43.1°, lying on its back, longer at the lower edge',
   );
 });
