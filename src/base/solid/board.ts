@@ -2,8 +2,8 @@ import type { Vec2 } from '../../vocabulary/geometry';
 import type { Board } from '../../vocabulary/shape';
 import { flatten } from '../outline';
 import { fill } from './caps';
+import type { Solid } from './closed-solid';
 import { type Ring, ringsOf } from './rings';
-import type { Solid } from './solid';
 
 /** Ring corners nearer than this are one corner of the solid, mm. */
 const SAME = 1e-9;

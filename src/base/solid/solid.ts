@@ -1,12 +1,7 @@
 import type { Shape } from '../../vocabulary/shape';
 import { boardSolid } from './board';
+import type { Solid } from './closed-solid';
 import { stickPoints, stickTriangles } from './stick';
-
-/** A closed solid in a part's own axes (along, across, out; mm), in full precision. Triangles counter-clockwise from outside. */
-export interface Solid {
-  readonly points: Float64Array;
-  readonly triangles: Uint32Array;
-}
 
 const known = new WeakMap<Shape, Solid>();
 
