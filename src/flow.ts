@@ -19,6 +19,7 @@ import type { Part } from './vocabulary/part';
 import type { Result } from './vocabulary/result';
 import type { Mark } from './vocabulary/rod';
 
+export { cautionsOf } from './checks/cautions';
 export { writeJob } from './job/write';
 export { alike } from './parts/alike';
 export { rooms };

@@ -1,3 +1,4 @@
+import { Cautions } from './Cautions';
 import { Findings } from './Findings';
 import { PartCard } from './PartCard';
 import { Materials, Sizes } from './Sizes';
@@ -10,6 +11,7 @@ export function Facts() {
       <Sizes />
       <Findings />
       <Materials />
+      <Cautions />
     </>
   );
 }

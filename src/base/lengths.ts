@@ -157,12 +157,6 @@ export function formatLength(mm: number, units: LengthUnits): string {
   return `${mm < 0 ? '-' : ''}${whole > 0 ? whole : ''}${whole > 0 && fraction ? ' ' : ''}${fraction}"`;
 }
 
-/** A length with nothing rounded away that matters: mm to 4 decimals, inches to 5 decimals with the inch mark. */
-export function formatExact(mm: number, units: LengthUnits): string {
-  mustBeFinite(mm);
-  return units === 'mm' ? plain(mm, 4) : `${plain(mm / MM_PER_INCH, 5)}"`;
-}
-
 function mustBeFinite(mm: number): void {
   if (!Number.isFinite(mm)) throw new Error(`a length of ${mm} mm can't be shown; it must be finite`);
 }

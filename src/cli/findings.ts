@@ -16,11 +16,13 @@ export function findingLines(findings: readonly Finding[]): readonly string[] {
   return [...lots.values()].map(([first, ...others]) => `${findingLine(first!)}${andMore(others)}`);
 }
 
-/** A finding in one line: severity, subject unless the message names it, what is wrong, what to do. */
-function findingLine({ severity, subject, message, remedy }: Finding): string {
+/** A finding in one line: severity, subject unless the message names it, what is wrong, what to do, what to beware of. */
+function findingLine({ severity, subject, message, remedy, caution }: Finding): string {
   const about = subject.part ?? (subject.run ? `run ${subject.run}` : subject.path);
   const isNamed = about === undefined || namesIt(message, about);
-  return [`${severity}:`, isNamed ? '' : `${about}:`, message, remedy].filter((word) => word !== '').join(' ');
+  return [`${severity}:`, isNamed ? '' : `${about}:`, message, remedy, caution ?? '']
+    .filter((word) => word !== '')
+    .join(' ');
 }
 
 /** Whether the words stand in a message on their own: A-PL1 is not in A-PL12. */

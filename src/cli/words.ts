@@ -1,5 +1,6 @@
 import { figures } from '../base/figure';
 import { edgesText, endText } from '../exports/table/part-words';
+import { cautionsOf } from '../flow';
 import type { Design } from '../vocabulary/design';
 import type { Job } from '../vocabulary/job';
 import type { Alike, Part } from '../vocabulary/part';
@@ -8,8 +9,8 @@ import { findingLines } from './findings';
 /** "1 run", "2 runs". */
 const count = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;
 
-/** The unit's size and contents, then the findings, worst first, those alike in one line. */
-export function checkText({ job, rod, totals, findings }: Design): string {
+/** The unit's size and contents, then the findings, worst first, those alike in one line, then what can hurt somebody. */
+export function checkText({ job, rod, parts, totals, findings }: Design): string {
   const size = figures(job);
   const { length, depth, height } = totals.overall;
   const lines = [
@@ -18,6 +19,8 @@ export function checkText({ job, rod, totals, findings }: Design): string {
     `${count(rod.runs.length, 'run')}, ${count(totals.parts, 'part')}, ${totals.weightKg.toFixed(1)} kg`,
     findings.length === 0 ? 'nothing found' : `${findings.length} found:`,
     ...findingLines(findings),
+    'Cautions:',
+    ...cautionsOf({ job, parts }).map((caution) => `- ${caution}`),
   ];
   return `${lines.join('\n')}\n`;
 }
