@@ -2,22 +2,25 @@ import { checkAll } from './checks/index';
 import { elevationOf } from './drawings/elevation';
 import { rodDrawing as drawRod } from './drawings/rod';
 import { rooms } from './elements/index';
-import { bookOf } from './job/book';
+import { bookOf, type JobBook } from './job/book';
 import { makeReader } from './job/read';
 import { layersOf } from './job/schema';
 import { newJob as startJob } from './job/start';
 import { makeParts } from './parts/make';
 import { totalsOf } from './parts/totals';
+import { assign } from './sections/assign';
+import { joinsOf, sectionsOf } from './sections/sections';
 import { frameUp } from './setting-out/framing';
+import { placeOpenings } from './setting-out/openings';
 import { setOut } from './setting-out/rod';
 import type { Design } from './vocabulary/design';
 import type { Drawing } from './vocabulary/drawing';
 import type { Decision } from './vocabulary/field';
 import type { Finding } from './vocabulary/finding';
-import type { Job } from './vocabulary/job';
+import type { Job, JoinMark } from './vocabulary/job';
 import type { Part } from './vocabulary/part';
 import type { Result } from './vocabulary/result';
-import type { Mark } from './vocabulary/rod';
+import type { Demands, Mark } from './vocabulary/rod';
 
 export { cautionsOf } from './checks/cautions';
 export { writeJob } from './job/write';
@@ -49,28 +52,47 @@ export function design(job: Job): Design {
 
 function workOut(job: Job): Design {
   const book = bookOf(job);
-  const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
-  const rod = setOut(
+  const demands = rooms.map((room) => room.demands(job.unit.elements[room.kind], book));
+  const joins = job.unit.joins.by === 'hand' ? job.unit.joins.at : [];
+  const made = build(job, book, demands, joins);
+  const { rod, openings, framing, parts } = made;
+  const sections = sectionsOf(parts, rod, job.carry);
+  const findings = worstFirst([...made.findings, ...checkAll({ job, rod, parts, sections })]);
+  return {
     job,
-    rooms.map((room) => room.demands(decided(room.kind), book)),
-  );
-  const backing = rooms.flatMap((room) => room.backing(decided(room.kind), { rod, book }));
+    rod,
+    openings,
+    framing,
+    parts,
+    sections,
+    joins: joinsOf(rod, job.fit),
+    marks: marksOf(rod.runs, parts),
+    findings,
+    totals: totalsOf(parts, book.any),
+  };
+}
+
+/** One way through the stages, with the joins where they are said to be. */
+function build(job: Job, book: JobBook, demands: readonly Demands[], joins: readonly JoinMark[]): Built {
+  const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
+  const rod = setOut(job, demands, joins);
+  const bare = { rod, book };
+  const inTheWay = rooms.flatMap((room) => room.obstacles?.(decided(room.kind), bare) ?? []);
+  const { placed: openings, findings: refused } = placeOpenings(rod, job.unit.openings, inTheWay);
+  const backing = rooms.flatMap((room) => room.backing(decided(room.kind), { ...bare, openings }));
   const { framing, findings: framed } = frameUp(rod, backing);
-  const bench = { rod, framing, book };
+  const bench = { rod, framing, book, openings };
   const made = rooms.map((room) => room.parts(decided(room.kind), bench));
-  const parts = makeParts(
+  const pieces = makeParts(
     made.flatMap((m) => m.drafts),
     (material) => book.any(material).densityKgM3,
     job.tools.roundingStep,
   );
-  const findings = worstFirst([
-    ...rod.findings,
-    ...framed,
-    ...made.flatMap((m) => m.findings),
-    ...checkAll({ job, rod, parts }),
-  ]);
-  return { job, rod, framing, parts, marks: marksOf(rod.runs, parts), findings, totals: totalsOf(parts, book.any) };
+  const findings = [...rod.findings, ...refused, ...framed, ...made.flatMap((m) => m.findings)];
+  return { rod, openings, framing, parts: assign(pieces, rod.runs), findings };
 }
+
+type Built = Pick<Design, 'rod' | 'openings' | 'framing' | 'parts' | 'findings'>;
 
 /** Each run's marks from every room, from its own parts there, in order along the run. */
 function marksOf(runs: Design['rod']['runs'], parts: readonly Part[]): Readonly<Record<string, readonly Mark[]>> {

@@ -47,6 +47,8 @@ export const LAW: readonly Stage[] = [
   { place: REGISTER, mayImport: [ROOMS, ...WORDS], packages: [] },
   { place: ROOM_CONTRACT, mayImport: WORDS, packages: [] },
   stage('parts'),
+  stage('sections'),
+  stage('making'),
   stage('cutting'),
   stage('checks'),
   stage('costing'),
@@ -56,7 +58,7 @@ export const LAW: readonly Stage[] = [
   {
     place: 'src/flow',
     mayImport: [
-      ...['job', 'setting-out', 'parts', 'cutting', 'checks', 'costing', 'drawings', 'papers'].map((s) => `src/${s}/`),
+      ...['job', 'setting-out', 'parts', 'sections', 'making', 'cutting', 'checks', 'costing', 'drawings', 'papers'].map((s) => `src/${s}/`),
       REGISTER,
       ROOM_CONTRACT,
       ...WORDS,

@@ -2,6 +2,7 @@ import type { Finding } from '../vocabulary/finding';
 import type { Job } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
+import type { Section } from '../vocabulary/section';
 import { levelFloor } from './floor';
 import { sawTilt } from './saw-tilt';
 import { longestStock } from './stock-length';
@@ -12,6 +13,7 @@ export interface Checked {
   readonly job: Job;
   readonly rod: Rod;
   readonly parts: readonly Part[];
+  readonly sections: readonly Section[];
 }
 
 /** Every check, in the order in which its findings are shown among equals. A new check is a file and a line here. */

@@ -103,6 +103,20 @@ export const surveyFields = {
     default: 0,
     help: 'Positive where the wall leans back.',
   }),
+  skirtingHeight: length({
+    label: 'Skirting on it, height',
+    min: 0,
+    max: 500,
+    default: 0,
+    help: 'That stays on the wall: what stands against it is notched. 0: none.',
+  }),
+  skirtingThickness: length({
+    label: 'Skirting on it, thickness',
+    min: 0,
+    max: 60,
+    default: 0,
+    help: 'At its thickest.',
+  }),
   along: length({
     label: 'Along the run',
     min: -2000,
@@ -217,4 +231,7 @@ export const MOST = {
   cutters: 100,
   stockLengths: 20,
   segments: 32,
+  joins: 80,
+  openings: 200,
+  bays: 200,
 } as const;

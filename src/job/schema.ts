@@ -1,7 +1,9 @@
 import { z } from 'zod';
-import type { Job, Plan, Survey } from '../vocabulary/job';
+import type { Fields } from '../vocabulary/field';
+import type { BayWish, Flap, Job, Joins, Opening, Plan, Survey } from '../vocabulary/job';
 import type { Room } from '../vocabulary/room';
 import { endFields, jobFields, MOST, rhythmFields, runFields, surveyFields, unitFields } from './fields';
+import { bayFields, carryFields, fitFields, flapFields, joinFields, openingFields } from './fields-making';
 import { decisionOf, group, listOf, numberOf, says, text, toldApartBy, valuesOf } from './leaf';
 import { stockBook, tools } from './schema-stock';
 import { anyOf } from './words';
@@ -11,7 +13,7 @@ export type RoomWords = Pick<Room, 'kind' | 'label' | 'layer' | 'fields'>;
 
 /** Layers to which a length may be taken: those that the rooms make, each once. */
 export const layersOf = (rooms: readonly RoomWords[]): readonly string[] => [
-  ...new Set(rooms.map((room) => room.layer)),
+  ...new Set(rooms.flatMap((room) => (room.layer ? [room.layer] : []))),
 ];
 
 /** The word that tells a job file from other JSON. */
@@ -56,6 +58,7 @@ function plan(layers: readonly string[]): z.ZodType<Plan> {
     deflectionDeg: numberOf(runFields.deflectionDeg),
     through: valuesOf(runFields.through) as z.ZodType<'this' | 'next'>,
     rhythm: rhythm.optional(),
+    flap: (groupOf(flapFields) as unknown as z.ZodType<Flap>).optional(),
   });
   const end = endOf(layers);
   return group({ runs: listOf(run, 1, MOST.runs, 'runs'), leftEnd: end, rightEnd: end });
@@ -67,6 +70,8 @@ const survey: z.ZodType<Survey> = group({
       name: wallName,
       directionDeg: numberOf(surveyFields.directionDeg),
       leanDeg: numberOf(surveyFields.leanDeg),
+      skirtingHeight: numberOf(surveyFields.skirtingHeight).default(0),
+      skirtingThickness: numberOf(surveyFields.skirtingThickness).default(0),
     }),
     0,
     MOST.walls,
@@ -83,6 +88,38 @@ const survey: z.ZodType<Survey> = group({
     'levels',
   ),
 });
+
+/** A group of fields, each at its default where the file is silent. */
+const groupOf = (fields: Fields) =>
+  group(Object.fromEntries(Object.entries(fields).map(([key, field]) => [key, decisionOf(field)])));
+
+const runNumber = (least: number) => {
+  const told = says(`a run’s number, ${least} or more; 1 for the first`);
+  return z.int(told).min(least, told);
+};
+
+const joins: z.ZodType<Joins> = z.discriminatedUnion(
+  'by',
+  [
+    group({ by: z.literal('none') }),
+    group({ by: z.literal('least') }),
+    group({
+      by: z.literal('hand'),
+      at: listOf(group({ run: runNumber(0), x: numberOf(joinFields.x).optional() }), 0, MOST.joins, 'joins'),
+    }),
+  ],
+  toldApartBy('by', ['none', 'least', 'hand']),
+);
+
+const opening = groupOf(openingFields).extend({
+  name: text('Opening', 80),
+  run: runNumber(1),
+}) as unknown as z.ZodType<Opening>;
+
+const bay = groupOf(bayFields).extend({
+  run: runNumber(1),
+  bay: z.int(says('a bay’s number, 1 for the first')).min(1, says('a bay’s number, 1 for the first')),
+}) as unknown as z.ZodType<BayWish>;
 
 function elements(rooms: readonly RoomWords[]) {
   const shape: Record<string, z.ZodType<Job['unit']['elements'][string]>> = {};
@@ -108,12 +145,17 @@ export function makeSchema(rooms: readonly RoomWords[]): z.ZodType<Job> {
     site: group({ address: text('Address', 1000), notes: text('Notes', 20_000) }),
     units: valuesOf(jobFields.units) as z.ZodType<Job['units']>,
     survey,
+    carry: groupOf(carryFields).prefault({}) as unknown as z.ZodType<Job['carry']>,
+    fit: groupOf(fitFields).prefault({}) as unknown as z.ZodType<Job['fit']>,
     unit: group({
       name: text('Name of the unit', 200),
       plan: plan(layers),
       height: numberOf(unitFields.height),
       depth: numberOf(unitFields.depth),
       elements: elements(rooms),
+      joins: joins.default({ by: 'none' }),
+      openings: listOf(opening, 0, MOST.openings, 'openings').default([]),
+      bays: listOf(bay, 0, MOST.bays, 'bays').default([]),
     }),
     stock: stockBook,
     tools,

@@ -2,6 +2,7 @@ import { defaultsOf } from '../base/fields';
 import type { Decision } from '../vocabulary/field';
 import type { Job, Plan, StockBook, Tools } from '../vocabulary/job';
 import { jobFields, runFields, toolFields, unitFields } from './fields';
+import { carryFields, fitFields } from './fields-making';
 import { FIXINGS } from './fixings';
 import { FORMAT, type RoomWords, VERSION } from './schema';
 import { CUTTERS, STOCK_ITEMS } from './stock';
@@ -32,12 +33,17 @@ export function newJob(name: string, rooms: readonly RoomWords[]): Job {
     site: { address: '', notes: '' },
     units: jobFields.units.default,
     survey: { walls: [], levels: [] },
+    carry: defaultsOf(carryFields),
+    fit: defaultsOf(fitFields),
     unit: {
       name: 'Counter',
       plan: startingPlan,
       height: unitFields.height.default,
       depth: unitFields.depth.default,
       elements,
+      joins: { by: 'none' },
+      openings: [],
+      bays: [],
     },
     stock: startingStock,
     tools: startingTools,

@@ -1,13 +1,13 @@
 import { toStep } from '../base/round';
 import { volumeOf } from '../base/solid/volume';
-import type { Part, PartDraft } from '../vocabulary/part';
+import type { PartDraft, Piece } from '../vocabulary/part';
 import { measure } from './measure';
 
 /** Cubic metres in a cubic millimetre. */
 const M3_PER_MM3 = 1e-9;
 
 /**
- * Parts from drafts, in the drafts' order: marks (run, code, number within both), sizes, ends, volumes and weights.
+ * Pieces from drafts, in the drafts' order: marks (run, code, number within both), sizes, ends, volumes and weights.
  * `densityOf` gives kg/m³ of a stock item by its id; `roundingStep` (mm) is what shop lengths are rounded to, here and nowhere
  * else. Throws for a step or density that is not above 0.
  */
@@ -15,7 +15,7 @@ export function makeParts(
   drafts: readonly PartDraft[],
   densityOf: (material: string) => number,
   roundingStep: number,
-): Part[] {
+): Piece[] {
   if (!(roundingStep > 0)) throw new Error(`lengths can't be rounded to ${roundingStep} mm; the step must be above 0`);
   const numbers = new Map<string, number>();
   return drafts.map((draft) => {

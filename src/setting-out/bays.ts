@@ -1,6 +1,6 @@
 import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
-import type { Rhythm } from '../vocabulary/job';
+import type { BayWish, Rhythm } from '../vocabulary/job';
 import type { Bay, PillarMark, RunEnd } from '../vocabulary/rod';
 
 /** The face of a run on which pillars and bays are set out. */
@@ -15,6 +15,12 @@ export interface Front {
   readonly cornerWidth: number;
   readonly footOverhang: number;
   readonly rhythm: Rhythm;
+  readonly atCorners: boolean;
+  /** Where the skin's face begins and ends: a bay that runs into a corner without a pillar goes so far. */
+  readonly bareFrom: number;
+  readonly bareTo: number;
+  /** What the job says of single bays of this run. */
+  readonly wishes: readonly BayWish[];
 }
 
 export interface Division {
@@ -42,8 +48,12 @@ function bayCount(rhythm: Rhythm, clear: number, width: number): number {
 /** Sets out pillars and equal bays between the two end pillars. What does not fit is left out and said. */
 export function divide(front: Front): Division {
   const { from, to, width, run, path } = front;
-  const leftTo = from + (front.left.kind === 'corner' ? front.cornerWidth : width);
-  const rightFrom = to - (front.right.kind === 'corner' ? front.cornerWidth : width);
+  const leftTo = bare(front, 'left')
+    ? front.bareFrom
+    : from + (front.left.kind === 'corner' ? front.cornerWidth : width);
+  const rightFrom = bare(front, 'right')
+    ? front.bareTo
+    : to - (front.right.kind === 'corner' ? front.cornerWidth : width);
   const clear = rightFrom - leftTo;
   if (clear <= 0) {
     const need = leftTo - from + (to - rightFrom);
@@ -87,6 +97,9 @@ export function divide(front: Front): Division {
   return { ...pillarsAndBays(front, leftTo, rightFrom, fits ? marks : []), findings };
 }
 
+/** A corner without a pillar. */
+const bare = (front: Front, side: 'left' | 'right'): boolean => front[side].kind === 'corner' && !front.atCorners;
+
 function pillarsAndBays(
   front: Front,
   leftTo: number,
@@ -95,10 +108,12 @@ function pillarsAndBays(
 ): Pick<Division, 'pillars' | 'bays'> {
   const half = front.width / 2;
   const foot = front.footOverhang;
+  const end = (where: 'left' | 'right', from: number, to: number) =>
+    bare(front, where) ? [] : [{ from, to, where, mitred: front[where].kind === 'corner' }];
   const all = [
-    { from: front.from, to: leftTo, where: 'left' as const, mitred: front.left.kind === 'corner' },
+    ...end('left', front.from, leftTo),
     ...centres.map((c) => ({ from: c - half, to: c + half, where: 'between' as const, mitred: false })),
-    { from: rightFrom, to: front.to, where: 'right' as const, mitred: front.right.kind === 'corner' },
+    ...end('right', rightFrom, front.to),
   ];
   const pillars = all.map((p, index) => ({
     ...p,
@@ -107,13 +122,29 @@ function pillarsAndBays(
     footFrom: p.where === 'left' ? p.from : p.from - foot,
     footTo: p.where === 'right' ? p.to : p.to + foot,
   }));
-  const bays = pillars.slice(1).map((p, index) => ({
-    index,
-    from: pillars[index].to,
-    to: p.from,
-    footFrom: pillars[index].footTo,
-    footTo: p.footFrom,
-  }));
+  const starts = [
+    ...(bare(front, 'left') ? [{ to: leftTo, footTo: leftTo, mitred: true }] : []),
+    ...pillars.filter((p) => p.where !== 'right').map((p) => ({ to: p.to, footTo: p.footTo, mitred: false })),
+  ];
+  const stops = [
+    ...pillars.filter((p) => p.where !== 'left').map((p) => ({ from: p.from, footFrom: p.footFrom, mitred: false })),
+    ...(bare(front, 'right') ? [{ from: rightFrom, footFrom: rightFrom, mitred: true }] : []),
+  ];
+  const bays = starts.map((start, index): Bay => {
+    const stop = stops[index];
+    const wish = front.wishes.find((w) => w.bay === index + 1);
+    return {
+      index,
+      from: start.to,
+      to: stop.from,
+      footFrom: start.footTo,
+      footTo: stop.footFrom,
+      mitredLeft: start.mitred,
+      mitredRight: stop.mitred,
+      panels: wish?.panels ?? true,
+      ...(wish ? { wish } : {}),
+    };
+  });
   return { pillars, bays };
 }
 

@@ -1,4 +1,4 @@
-import type { EndCondition } from '../vocabulary/job';
+import type { EndCondition, Fit } from '../vocabulary/job';
 import type { RunEnd } from '../vocabulary/rod';
 import { frameCorner, growth } from './corner';
 import type { Asked } from './layers';
@@ -10,18 +10,29 @@ export interface EndSeed extends Omit<RunEnd, 'frameAt'> {
 }
 
 /** The end of a run that turns no corner. */
-function plainEnd(condition: EndCondition['kind'], asked: Asked): EndSeed {
+function plainEnd(condition: EndCondition['kind'], asked: Asked, fit: Fit): EndSeed {
   const free = condition !== 'wall';
   return {
     kind: free ? 'free' : 'wall',
     deflectionDeg: 0,
     grows: 0,
     through: true,
-    frameBeyond: 0,
+    // The one place where the tolerances gathered are taken off.
+    frameBeyond: free ? 0 : -fit.tolerance,
     toReturn: false,
     topBeyond: free ? asked.top.endOverhang : 0,
+    scribe: free ? 0 : fit.scribe,
+    flap: false,
   };
 }
+
+/** An end at a flap: free, but the top stops with the frame, for the flap to lie beside it. */
+const flapEnd = (other: RunSeed, asked: Asked, fit: Fit): EndSeed => ({
+  ...plainEnd('free', asked, fit),
+  neighbour: other.id,
+  topBeyond: 0,
+  flap: true,
+});
 
 /** One side of the corner between two seeds. */
 function cornerEnd(before: RunSeed, after: RunSeed, side: 'before' | 'after', asked: Asked): EndSeed {
@@ -38,7 +49,15 @@ function cornerEnd(before: RunSeed, after: RunSeed, side: 'before' | 'after', as
     frameBeyond: through ? meet.through : meet.butting,
     toReturn,
     topBeyond: toReturn ? asked.top.overhang : 0,
+    scribe: 0,
+    flap: false,
   };
+}
+
+/** One side of where two seeds meet: a corner, or a flap between them. */
+function meeting(before: RunSeed, after: RunSeed, side: 'before' | 'after', asked: Asked, fit: Fit): EndSeed {
+  if (before.flap) return flapEnd(side === 'before' ? after : before, asked, fit);
+  return cornerEnd(before, after, side, asked);
 }
 
 /** Both ends of each run, in order. */
@@ -47,11 +66,12 @@ export function endsOf(
   left: EndCondition,
   right: EndCondition,
   asked: Asked,
+  fit: Fit,
 ): readonly { readonly left: EndSeed; readonly right: EndSeed }[] {
   const last = seeds.length - 1;
   return seeds.map((seed, i) => ({
-    left: i === 0 ? plainEnd(left.kind, asked) : cornerEnd(seeds[i - 1], seed, 'after', asked),
-    right: i === last ? plainEnd(right.kind, asked) : cornerEnd(seed, seeds[i + 1], 'before', asked),
+    left: i === 0 ? plainEnd(left.kind, asked, fit) : meeting(seeds[i - 1], seed, 'after', asked, fit),
+    right: i === last ? plainEnd(right.kind, asked, fit) : meeting(seed, seeds[i + 1], 'before', asked, fit),
   }));
 }
 

@@ -19,21 +19,29 @@ export function frameUp(
       const mine = asked.get(run.id) ?? [];
       const from = run.left.frameAt;
       const to = run.right.frameAt;
-      const stood = standStuds(
-        run.id,
-        from,
-        to,
-        rod.timber,
-        mine.filter((b) => b.kind === 'stud'),
+      const lines = [from, ...run.joins.map((j) => j.x), to];
+      const plates = lines.slice(1).map((end, i) => ({ from: lines[i], to: end }));
+      // Each section's frame is built for itself: its ends, its studs, its module.
+      const stood = plates.map((plate) =>
+        standStuds(
+          run.id,
+          plate.from,
+          plate.to,
+          rod.timber,
+          mine.filter((b) => b.kind === 'stud'),
+        ),
       );
-      findings.push(...stood.findings, ...packed(run, rod.timber.depth));
-      const noggins = layNoggins(
-        stood.studs,
-        rod.timber,
-        rod.frameHeight,
-        mine.filter((b) => b.kind === 'noggin'),
+      findings.push(...stood.flatMap((s) => s.findings), ...packed(run, rod.timber.depth));
+      const studs = stood.flatMap((s) => s.studs);
+      const noggins = stood.flatMap((s) =>
+        layNoggins(
+          s.studs,
+          rod.timber,
+          { low: rod.frameLow, high: rod.frameHeight },
+          mine.filter((b) => b.kind === 'noggin'),
+        ),
       );
-      return { run: run.id, from, to, studs: stood.studs, noggins, fillets: filletsOf(run, rod.timber.depth) };
+      return { run: run.id, from, to, plates, studs, noggins, fillets: filletsOf(run, rod.timber.depth) };
     });
   return { framing, findings };
 }

@@ -8,6 +8,7 @@ export interface Asked {
   readonly pillars: NonNullable<Demands['pillars']> | undefined;
   readonly top: NonNullable<Demands['top']>;
   readonly footOverhang: number;
+  readonly frameLow: number;
 }
 
 /**
@@ -35,5 +36,6 @@ export function gather(demands: readonly Demands[]): Asked {
     pillars: demands.find((d) => d.pillars)?.pillars,
     top: demands.find((d) => d.top)?.top ?? { layer: '', thickness: 0, overhang: 0, endOverhang: 0 },
     footOverhang: demands.find((d) => d.footOverhang !== undefined)?.footOverhang ?? 0,
+    frameLow: demands.find((d) => d.frameLow !== undefined)?.frameLow ?? 0,
   };
 }

@@ -26,7 +26,7 @@ interface Band {
 export function layNoggins(
   studs: readonly Stud[],
   timber: FrameTimber,
-  frameHeight: number,
+  frame: { readonly low: number; readonly high: number },
   wishes: readonly NogginWish[],
 ): readonly Noggin[] {
   const gaps = studs.slice(1).map((stud, i) => ({ from: studs[i].to, to: stud.from }));
@@ -36,14 +36,18 @@ export function layNoggins(
       const lines = wishes
         .filter((w) => w.from < gap.to - SAME_LENGTH && w.to > gap.from + SAME_LENGTH)
         .map(({ z, reason }) => ({ z, reason }));
-      return bands(lines, timber, frameHeight).map((band) => ({ from: gap.from, to: gap.to, ...band }));
+      return bands(lines, timber, frame).map((band) => ({ from: gap.from, to: gap.to, ...band }));
     });
 }
 
 /** The heights of the noggins in one gap. Plates above and below serve as backing too. */
-function bands(lines: readonly Line[], timber: FrameTimber, frameHeight: number): readonly Band[] {
+function bands(
+  lines: readonly Line[],
+  timber: FrameTimber,
+  frame: { readonly low: number; readonly high: number },
+): readonly Band[] {
   const { face } = timber;
-  const clear = { low: face, high: frameHeight - face };
+  const clear = { low: frame.low + face, high: frame.high - face };
   if (clear.high - clear.low < face) return [];
   const laid: Band[] = [];
   const rising = lines

@@ -2,13 +2,14 @@ import { tenth } from '../base/tenth';
 import { add2, heading, scale2 } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
 import type { Vec2 } from '../vocabulary/geometry';
-import type { Job } from '../vocabulary/job';
+import type { BayWish, Job, JoinMark } from '../vocabulary/job';
 import type { Demands, Rod, RodRun, RunEnd } from '../vocabulary/rod';
 import { divide } from './bays';
 import { crossings } from './crossings';
 import { type EndSeed, endsOf, frameLength } from './ends';
+import { numbered, placeJoins, type Unjoined } from './joins';
 import { type Asked, gather } from './layers';
-import { type RunSeed, seedsOf } from './plan';
+import { flapFaults, type RunSeed, seedsOf } from './plan';
 
 /** Less than this is no run: nothing could be fixed to it. */
 const LEAST_RUN = 20;
@@ -16,16 +17,25 @@ const LEAST_RUN = 20;
 /**
  * The setting-out of a job: corners, layers, heights, pillars and bays. The first of the job's runs starts at (0, 0) and goes along x.
  * @param demands what each room's decisions ask of the setting-out, in the register's order.
+ * @param joins where it is to be taken apart; what can't be is refused in a finding.
  */
-export function setOut(job: Job, demands: readonly Demands[]): Rod {
+export function setOut(job: Job, demands: readonly Demands[], joins: readonly JoinMark[] = []): Rod {
   const asked = gather(demands);
   const { plan, height, depth } = job.unit;
   const seeds = seedsOf(job);
-  const ends = endsOf(seeds, plan.leftEnd, plan.rightEnd, asked);
+  const ends = endsOf(seeds, plan.leftEnd, plan.rightEnd, asked, job.fit);
   const lengths = seeds.map((seed, i) => frameLength(seed, ends[i], asked));
   const lines = polyline(seeds, lengths);
-  const built = seeds.map((seed, i) => runOf(seed, ends[i], lengths[i], lines[i], asked));
-  const runs = built.map((b) => b.run);
+  const built = seeds.map((seed, i) => runOf(seed, ends[i], lengths[i], lines[i], asked, job.unit.bays));
+  const joined = placeJoins(
+    built.map((b) => b.run),
+    joins,
+    asked.timber.face,
+  );
+  const runs = numbered(
+    built.map((b) => b.run),
+    joined,
+  );
   const layers = {
     ...asked.layers,
     [asked.top.layer]: { name: asked.top.layer, inner: asked.top.overhang - depth, outer: asked.top.overhang },
@@ -36,10 +46,18 @@ export function setOut(job: Job, demands: readonly Demands[]): Rod {
     heights: asked.heights,
     timber: asked.timber,
     frameHeight: height - asked.top.thickness,
+    frameLow: asked.frameLow,
+    flaps: seeds.flatMap(({ id, flap }, i) => (flap ? [{ left: id, right: seeds[i + 1].id, ...flap }] : [])),
     height,
     depth,
     top: asked.top,
-    findings: [...built.flatMap((b) => b.findings), ...crossings({ runs, layers })],
+    findings: [
+      ...built.flatMap((b) => b.findings),
+      ...flapFaults(job),
+      ...noSuchBays(job, runs),
+      ...joined.findings,
+      ...crossings({ runs, layers }),
+    ],
   };
 }
 
@@ -54,7 +72,7 @@ function polyline(
   const lines = seeds.map((seed, i) => {
     const along = heading(turn);
     const line = { origin: at, along };
-    at = add2(at, scale2(along, Math.max(0, lengths[i])));
+    at = add2(at, scale2(along, Math.max(0, lengths[i]) + (seed.flap?.width ?? 0)));
     turn += seed.deflectionDeg;
     return line;
   });
@@ -68,13 +86,15 @@ function runOf(
   found: number,
   line: { readonly origin: Vec2; readonly along: Vec2 },
   asked: Asked,
-): { readonly run: RodRun; readonly findings: readonly Finding[] } {
+  wishes: readonly BayWish[],
+): { readonly run: Unjoined; readonly findings: readonly Finding[] } {
   const length = Math.max(0, found);
   const left = placed(ends.left, 0 - ends.left.frameBeyond);
   const right = placed(ends.right, length + ends.right.frameBeyond);
   const face = asked.pillars ? (asked.layers[asked.pillars.layer]?.outer ?? 0) : 0;
   const from = -face * left.grows;
   const to = length + face * right.grows;
+  const skin = asked.pillars ? (asked.layers[asked.pillars.layer]?.inner ?? 0) : 0;
   const outermost = Math.max(...Object.values(asked.layers).map((l) => l.outer));
   const short = [
     { left: Math.min(length, length + outermost * (left.grows + right.grows)), least: LEAST_RUN },
@@ -99,9 +119,13 @@ function runOf(
           cornerWidth: asked.pillars.cornerWidth,
           footOverhang: asked.footOverhang,
           rhythm: seed.rhythm ?? asked.pillars.rhythm,
+          atCorners: asked.pillars.atCorners,
+          bareFrom: -skin * left.grows,
+          bareTo: length + skin * right.grows,
+          wishes: seed.jobIndex === null ? [] : wishes.filter((w) => w.run - 1 === seed.jobIndex),
         })
       : { pillars: [], bays: [], findings: [] };
-  const run: RodRun = {
+  const run: Unjoined = {
     id: seed.id,
     name: seed.name,
     jobIndex: seed.jobIndex,
@@ -130,3 +154,25 @@ const tooShort = (run: string, path: string, left: number, least: number): Findi
   source: 'geometry of the setting-out',
   remedy: 'Lengthen the run, or turn its corners less. Nothing is made for it.',
 });
+
+/** What the job says of bays that the setting-out has not. */
+function noSuchBays({ unit }: Job, runs: readonly RodRun[]): readonly Finding[] {
+  return unit.bays.flatMap(({ run, bay }, i): Finding[] => {
+    const there = runs.find((r) => r.jobIndex === run - 1);
+    if (there && bay <= there.bays.length) return [];
+    return [
+      {
+        severity: 'warn',
+        rule: 'no-such-bay',
+        subject: { path: `/unit/bays/${i}`, ...(there ? { run: there.id } : {}) },
+        value: bay,
+        limit: there?.bays.length ?? 0,
+        message: there
+          ? `Bay ${bay} of run ${there.id} is decided on; the run has ${there.bays.length}.`
+          : `Bay ${bay} of run number ${run} is decided on; the plan has no such run.`,
+        source: 'the setting-out',
+        remedy: 'Take the decision away, or divide the run into more bays. Nothing is made of it.',
+      },
+    ];
+  });
+}

@@ -17,6 +17,16 @@ export type Backing =
       readonly from: number;
       readonly to: number;
       readonly reason: string;
+    }
+  /** No stud between `from` and `to`: an opening is there, from height `low` to `high`. A stud that would is moved, or the opening trimmed. */
+  | {
+      readonly kind: 'keep-out';
+      readonly run: string;
+      readonly from: number;
+      readonly to: number;
+      readonly low: number;
+      readonly high: number;
+      readonly reason: string;
     };
 
 export interface Stud {
@@ -39,11 +49,18 @@ export interface CornerFillet {
   readonly points: readonly [readonly [number, number], readonly [number, number], readonly [number, number]];
 }
 
+/** A length of plate: one for each section that the run is made in. */
+export interface Plate {
+  readonly from: number;
+  readonly to: number;
+}
+
 /** The timber of one run's frame. All x along the run from its left frame-line end. */
 export interface RunFraming {
   readonly run: string;
   readonly from: number;
   readonly to: number;
+  readonly plates: readonly Plate[];
   readonly studs: readonly Stud[];
   readonly noggins: readonly Noggin[];
   readonly fillets: readonly CornerFillet[];

@@ -1,8 +1,10 @@
 import type { RunFraming } from './backing';
 import type { Finding } from './finding';
 import type { Job } from './job';
+import type { PlacedOpening } from './opening';
 import type { Part } from './part';
 import type { Mark, Rod } from './rod';
+import type { Join, Section } from './section';
 
 /** A material and how much of it the parts hold: net, before cutting. */
 export interface MaterialTotal {
@@ -26,8 +28,11 @@ export interface Totals {
 export interface Design {
   readonly job: Job;
   readonly rod: Rod;
+  readonly openings: readonly PlacedOpening[];
   readonly framing: readonly RunFraming[];
   readonly parts: readonly Part[];
+  readonly sections: readonly Section[];
+  readonly joins: readonly Join[];
   readonly marks: Readonly<Record<string, readonly Mark[]>>;
   readonly findings: readonly Finding[];
   readonly totals: Totals;

@@ -27,6 +27,16 @@ export interface Run {
   /** Which run's frame goes through at the corner to the next run. */
   readonly through: 'this' | 'next';
   readonly rhythm?: Rhythm;
+  /** A lifting flap in the counter between this run and the next, which then goes straight on. */
+  readonly flap?: Flap;
+}
+
+/** A part of the top that lifts, over a gap of `width` between two frames. Hinged at the left or right as seen from the front. */
+export interface Flap {
+  readonly width: number;
+  readonly hinge: 'left' | 'right';
+  /** A plain gate below it, hung at the same side. */
+  readonly gate: boolean;
 }
 
 export interface Plan {
@@ -40,6 +50,9 @@ export interface SurveyedWall {
   readonly name: string;
   readonly directionDeg: number;
   readonly leanDeg: number;
+  /** Skirting that is on the wall already and stays there: what stands against the wall is notched over it. Height 0: none. */
+  readonly skirtingHeight: number;
+  readonly skirtingThickness: number;
 }
 
 /** A floor level: at `along` mm from the left end of run number `run` (1 = first), `height` mm above the datum. */
@@ -54,6 +67,58 @@ export interface Survey {
   readonly levels: readonly SurveyedLevel[];
 }
 
+/**
+ * Where the unit is taken apart: nowhere, in the fewest sections that can be carried, or by hand. A mark by hand lies in run number `run`
+ * (1 = first), `x` from the left end of its frame line; without `x` at the run's right-hand corner (run 0: at the left return's).
+ */
+export type Joins =
+  | { readonly by: 'none' }
+  | { readonly by: 'least' }
+  | { readonly by: 'hand'; readonly at: readonly JoinMark[] };
+
+export interface JoinMark {
+  readonly run: number;
+  readonly x?: number;
+}
+
+/**
+ * A hole for something that comes through, in run number `run` (1 = first). `x` is its middle along the run from the left end of the
+ * frame line; `z` its middle above the floor, or through the top: back from the front edge. A pipe's hole is round, `width` across.
+ */
+export interface Opening {
+  readonly name: string;
+  readonly run: number;
+  readonly through: 'front' | 'top';
+  readonly use: 'socket' | 'pipe' | 'grille';
+  readonly x: number;
+  readonly z: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What stands behind a bay. */
+export type BayPurpose = 'open' | 'shelves' | 'appliance' | 'sink' | 'bin' | 'doors' | 'drawers';
+
+/** One bay that is not like the others: run number (1 = first) and bay number from the left (1 = first). Sizes of what stands in it. */
+export interface BayWish {
+  readonly run: number;
+  readonly bay: number;
+  /** Panel frames on its front. */
+  readonly panels: boolean;
+  readonly purpose: BayPurpose;
+  /** Shelves, doors or drawers. */
+  readonly count: number;
+  readonly shelves: 'fixed' | 'standards' | 'holes';
+  /** Of the appliance, sink bowl or bin: width along the run, height, depth from the back. 0: not stated. */
+  readonly width: number;
+  readonly height: number;
+  readonly depth: number;
+  /** Clear space it needs at each side, above it and behind it (towards the front of the unit). */
+  readonly besides: number;
+  readonly above: number;
+  readonly behind: number;
+}
+
 /** One piece of furniture. `elements` holds each room's decisions under the room's kind. */
 export interface Unit {
   readonly name: string;
@@ -63,6 +128,36 @@ export interface Unit {
   /** From the front edge of the top to its back edge. */
   readonly depth: number;
   readonly elements: Readonly<Record<string, Readonly<Record<string, Decision>>>>;
+  readonly joins: Joins;
+  readonly openings: readonly Opening[];
+  readonly bays: readonly BayWish[];
+}
+
+/** What a section must get through, and who carries it. Clear sizes, mm. */
+export interface Carry {
+  readonly shopDoorWidth: number;
+  readonly shopDoorHeight: number;
+  readonly vanLength: number;
+  readonly vanWidth: number;
+  readonly vanHeight: number;
+  readonly routeDoorWidth: number;
+  readonly routeDoorHeight: number;
+  /** Clear widths of two corridors that meet at a right angle; 0: the route has no such turn. */
+  readonly corridorBefore: number;
+  readonly corridorAfter: number;
+  readonly people: number;
+  /** What each of them may be asked to lift alone. */
+  readonly liftKg: number;
+}
+
+/** Allowances for the room. */
+export interface Fit {
+  /** Tolerances gathered – cladding, paint, fit – as one number: the frame stands this far clear of a wall. */
+  readonly tolerance: number;
+  /** Left on whatever meets a wall, to be scribed to it. */
+  readonly scribe: number;
+  /** Heights of the bolts through the two studs at a join, above the floor. */
+  readonly bolts: readonly number[];
 }
 
 export interface StockBook {
@@ -92,6 +187,8 @@ export interface Job {
   /** How lengths are shown and typed; the file always holds millimetres. */
   readonly units: 'mm' | 'inch';
   readonly survey: Survey;
+  readonly carry: Carry;
+  readonly fit: Fit;
   readonly unit: Unit;
   readonly stock: StockBook;
   readonly tools: Tools;

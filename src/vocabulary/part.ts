@@ -41,6 +41,36 @@ export interface GrooveWork {
 /** How much of the unit is on: a part appears in the view from this stage on. */
 export type BuildStage = 'framed' | 'clad' | 'finished';
 
+/**
+ * How a part is fixed to what it lies against. The making works out sizes and numbers from it by the rules in `making/fixings`.
+ * `through`: mm of stuff the fixing goes through before it reaches the base.
+ */
+export interface Hold {
+  readonly by: 'screw' | 'brad' | 'bolt' | 'dowel' | 'glue';
+  readonly through: number;
+  /** `ends`: `each` at each end; `timber`: along the edges and wherever it crosses timber, at `centres`; `length`: along it at `centres`; `each`: so many in all. */
+  readonly where:
+    | { readonly at: 'ends'; readonly each: number }
+    | { readonly at: 'length'; readonly centres: number }
+    | { readonly at: 'sheet'; readonly edges: number; readonly field: number }
+    | { readonly at: 'all'; readonly each: number };
+  /** Into end grain: half as long again (a derating; from memory). */
+  readonly endGrain?: boolean;
+  readonly glue?: 'pva' | 'grab';
+  /** Which rule this is and where it comes from. */
+  readonly rule: string;
+}
+
+/** Stuff left on beyond the finished size, to be taken off in fitting. */
+export interface Oversize {
+  /** Which side of the part, by the name it has on the unit. */
+  readonly side: string;
+  readonly amount: number;
+  /** Whether it lengthens the piece or widens it. */
+  readonly on: 'length' | 'width';
+  readonly reason: string;
+}
+
 /** What a room says of a thing to make; parts/ works out the rest from its shape. */
 export interface PartDraft {
   readonly kind: string;
@@ -61,10 +91,20 @@ export interface PartDraft {
   readonly grooves: readonly GrooveWork[];
   /** Which bay or row or side, for people: "bay 2, top". */
   readonly where: string;
+  /** Always fitted on site, whether it crosses a join or not; else the joins decide. */
+  readonly fit?: 'site';
+  /** Mitred with the neighbour at that end of the run: on site where a join is there. */
+  readonly meets?: 'left' | 'right' | 'both';
+  readonly holds?: readonly Hold[];
+  readonly oversize?: readonly Oversize[];
+  /** Ironmongery that comes with it: hinges, stays, standards, each in words with its number. */
+  readonly hardware?: readonly { readonly what: string; readonly count: number }[];
+  /** Other work on it, in words with figures: "hole 60, centre 210 from the left end". Part of what makes parts alike. */
+  readonly work?: readonly string[];
 }
 
-/** One thing to cut. */
-export interface Part extends PartDraft {
+/** One thing to cut, before it is known on which section it leaves the workshop. */
+export interface Piece extends PartDraft {
   /** Stable name pencilled on the piece: run, code, number. */
   readonly mark: string;
   /** Exact overall size, long point to long point. Of a stick's two section sides the greater is the width, as timber is named. */
@@ -75,6 +115,14 @@ export interface Part extends PartDraft {
   readonly ends: readonly [EndCut, EndCut];
   readonly volumeMm3: number;
   readonly weightKg: number;
+}
+
+/** One thing to cut, and when it is fitted. */
+export interface Part extends Piece {
+  /** Workshop-fitted parts leave the workshop on a section; site-fitted ones loose. */
+  readonly fitted: 'workshop' | 'site';
+  /** The section it leaves on; undefined for a site-fitted part. */
+  readonly inSection?: string;
 }
 
 /** Parts that are cut alike: their marks in order, and one of them to speak for all. */

@@ -1,6 +1,7 @@
+import type { BackBay, Carcass, CrossLine } from './carcass';
 import type { Finding } from './finding';
 import type { Vec2 } from './geometry';
-import type { Rhythm } from './job';
+import type { BayWish, Rhythm } from './job';
 
 /** A face line at an offset from the frame line: `inner` its back, `outer` its face, mm outward from the frame's face. */
 export interface Layer {
@@ -33,7 +34,11 @@ export interface Demands {
     readonly width: number;
     readonly cornerWidth: number;
     readonly rhythm: Rhythm;
+    /** Whether pillars stand at corners; where not, bays run into the corner. */
+    readonly atCorners: boolean;
   };
+  /** Height at which the front frame stands on something else (a kicked plinth); 0 when it stands on the floor. */
+  readonly frameLow?: number;
   /** How much wider than the pillar its foot is, on each side. */
   readonly footOverhang?: number;
   /** The one layer that runs on past a free end. */
@@ -42,6 +47,18 @@ export interface Demands {
     readonly thickness: number;
     readonly overhang: number;
     readonly endOverhang: number;
+  };
+  /** The frame behind the front; `setBack`: how far its rear face stays in front of the back edge of the top. */
+  readonly carcass?: {
+    readonly stock: string;
+    readonly face: number;
+    readonly depth: number;
+    readonly setBack: number;
+    /** A cross frame at every bay line, or at ends and joins only. */
+    readonly lines: 'bays' | 'ends';
+    readonly toeHeight: number;
+    readonly toeDepth: number;
+    readonly worktop?: { readonly stock: string; readonly high: number; readonly thickness: number };
   };
   /** Named heights above the floor, for other rooms to work to. */
   readonly heights?: Readonly<Record<string, number>>;
@@ -64,6 +81,10 @@ export interface RunEnd {
   readonly toReturn: boolean;
   /** How far the top goes beyond the frame-line end here, where it is not mitred. */
   readonly topBeyond: number;
+  /** At a wall: how much is left on to be scribed to it; else 0. */
+  readonly scribe: number;
+  /** A flap hangs here, between this run and `neighbour`; the end itself is free. */
+  readonly flap: boolean;
 }
 
 /** A pillar's place on the face of the front: `from`–`to` along the run, at the pillar layer's outer face. */
@@ -88,6 +109,31 @@ export interface Bay {
   /** Between the feet of the pillars. */
   readonly footFrom: number;
   readonly footTo: number;
+  /** Where it runs into a corner without a pillar: what lies along it is mitred there. */
+  readonly mitredLeft: boolean;
+  readonly mitredRight: boolean;
+  /** Panel frames on its front. */
+  readonly panels: boolean;
+  /** What the job says of this bay, if anything. */
+  readonly wish?: BayWish;
+}
+
+/** A join across a run: two sections meet at x. `behind` what covers it; a cover piece lies from `coverFrom` to `coverTo`. */
+export interface RunJoin {
+  readonly id: string;
+  readonly x: number;
+  readonly behind: 'pillar' | 'cover';
+  readonly coverFrom: number;
+  readonly coverTo: number;
+}
+
+/** A flap's gap in the counter, in its left-hand run's coordinates: from the end of that run's frame to the next run's. */
+export interface FlapGap {
+  readonly left: string;
+  readonly right: string;
+  readonly width: number;
+  readonly hinge: 'left' | 'right';
+  readonly gate: boolean;
 }
 
 /** A position on the rod, with its reason. Lane: where on the rod it is drawn. `x` from the run's datum, its left frame-line end. */
@@ -114,6 +160,15 @@ export interface RodRun {
   readonly right: RunEnd;
   readonly pillars: readonly PillarMark[];
   readonly bays: readonly Bay[];
+  /** Cross frames behind it, and the spaces between them, from left to right; none without a carcass. */
+  readonly crossLines: readonly CrossLine[];
+  readonly backBays: readonly BackBay[];
+  /** Joins across it, from left to right. */
+  readonly joins: readonly RunJoin[];
+  /** Id of the join at its right-hand corner or flap, where two sections meet there. */
+  readonly joinAtRight?: string;
+  /** Ids of the sections that its pieces belong to, from left to right: one more than its joins. */
+  readonly sections: readonly string[];
   /** False when the run has no length left after its corners: nothing is made for it, and a finding says so. */
   readonly sound: boolean;
 }
@@ -126,6 +181,10 @@ export interface Rod {
   readonly timber: FrameTimber;
   /** Height of the frame: floor to the underside of the top. */
   readonly frameHeight: number;
+  /** Where the front frame begins, above the floor. */
+  readonly frameLow: number;
+  readonly carcass?: Carcass;
+  readonly flaps: readonly FlapGap[];
   readonly height: number;
   readonly depth: number;
   readonly top: {

@@ -2,6 +2,7 @@ import type { Backing, RunFraming } from './backing';
 import type { Cutter, StockItem } from './book';
 import type { DecisionsOf, Fields } from './field';
 import type { Finding } from './finding';
+import type { Obstacle, PlacedOpening } from './opening';
 import type { Part, PartDraft } from './part';
 import type { Demands, Mark, Rod, RodRun } from './rod';
 
@@ -16,6 +17,8 @@ export interface Bench {
   readonly rod: Rod;
   readonly framing: readonly RunFraming[];
   readonly book: Book;
+  /** The openings that have their place; a room cuts those that come through its own parts. */
+  readonly openings: readonly PlacedOpening[];
 }
 
 /** What a room hands over. A thing that can't be made is left out and said in a finding; nothing is clamped. */
@@ -29,16 +32,18 @@ export interface Room<S extends Fields = Fields> {
   readonly kind: string;
   readonly label: string;
   /** Where its form stands among the decisions. */
-  readonly group: 'front' | 'frame' | 'top';
+  readonly group: 'front' | 'frame' | 'behind' | 'top';
   readonly fields: S;
   /** What its decisions mean for the setting-out. */
   demands(decisions: DecisionsOf<S>, book: Book): Demands;
+  /** What an opening must not meet. */
+  obstacles?(decisions: DecisionsOf<S>, bench: Pick<Bench, 'rod' | 'book'>): readonly Obstacle[];
   /** Where it needs timber behind it. */
-  backing(decisions: DecisionsOf<S>, bench: Pick<Bench, 'rod' | 'book'>): readonly Backing[];
+  backing(decisions: DecisionsOf<S>, bench: Pick<Bench, 'rod' | 'book' | 'openings'>): readonly Backing[];
   /** The things to make. */
   parts(decisions: DecisionsOf<S>, bench: Bench): Made;
-  /** The layer it makes, to which sizes can be taken. */
-  readonly layer: string;
+  /** The layer it makes, to which sizes can be taken; none where it makes no layer of the front. */
+  readonly layer?: string;
   /** Its marks on the rod of one run, from its own parts there. */
   marks(run: RodRun, parts: readonly Part[]): readonly Mark[];
 }

@@ -11,15 +11,16 @@ import type { Bench, Made } from '../../vocabulary/room';
 
 /** Plates through, studs between the plates, noggins between the studs: butt joints. */
 export function parts(_: unknown, { rod, framing, book }: Bench): Made {
-  if (rod.frameHeight < 3 * rod.timber.face) return { drafts: [], findings: [noHeight(rod)] };
+  if (rod.frameHeight - rod.frameLow < 3 * rod.timber.face) return { drafts: [], findings: [noHeight(rod)] };
   const made = framing.map((run) => ofRun(rod, rod.runs.find((r) => r.id === run.run) as RodRun, run));
   const widest = book.item('timber', rod.timber.stock);
   return { drafts: made.flat(), findings: framing.flatMap((run) => tooBig(run, widest.width, widest.thickness)) };
 }
 
-function ofRun(rod: Rod, run: RodRun, { from, to, studs, noggins, fillets }: RunFraming): readonly PartDraft[] {
+function ofRun(rod: Rod, run: RodRun, { plates, studs, noggins, fillets }: RunFraming): readonly PartDraft[] {
   const { face, depth, stock } = rod.timber;
   const section = rectangle(face, depth);
+  const low = rod.frameLow;
   const high = rod.frameHeight - face;
   const draft = (code: string, name: string, where: string, stuff: Stuff): PartDraft => ({
     kind: 'frame',
@@ -35,29 +36,31 @@ function ofRun(rod: Rod, run: RodRun, { from, to, studs, noggins, fillets }: Run
     ...stuff,
   });
   return [
-    draft('PL', 'plate', 'bottom', lying(run, section, { from, to, d: -depth, z: 0 })),
-    draft('PL', 'plate', 'top', lying(run, section, { from, to, d: -depth, z: high })),
+    ...plates.map(({ from, to }) =>
+      draft('PL', 'plate', 'bottom', lying(run, section, { from, to, d: -depth, z: low })),
+    ),
+    ...plates.map(({ from, to }) => draft('PL', 'plate', 'top', lying(run, section, { from, to, d: -depth, z: high }))),
     ...studs.map((s) =>
-      draft('ST', 'stud', s.reasons.join(', '), standing(run, section, { x: s.to, d: -depth, low: face, high })),
+      draft('ST', 'stud', s.reasons.join(', '), standing(run, section, { x: s.to, d: -depth, low: low + face, high })),
     ),
     ...noggins.map((n) =>
       draft('NG', 'noggin', n.reasons.join(', '), lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low })),
     ),
     ...fillets.map((f) => ({
-      ...draft('FI', 'corner fillet', 'corner', fillet(run, f, rod.frameHeight)),
+      ...draft('FI', 'corner fillet', 'corner', fillet(run, f, low, rod.frameHeight)),
       section: `three-cornered, ${sidesOf(f).map(tenth).join(' × ')} mm`,
     })),
   ];
 }
 
 /** Below this a frame has plates and no studs: the least stud is as long as the timber's face. */
-const noHeight = ({ frameHeight, timber }: Rod): Finding => ({
+const noHeight = ({ frameHeight, frameLow, timber }: Rod): Finding => ({
   severity: 'stop',
   rule: 'frame-no-height',
   subject: { path: '/unit/height' },
-  value: frameHeight,
+  value: frameHeight - frameLow,
   limit: 3 * timber.face,
-  message: `The frame is ${tenth(frameHeight)} mm high under the top; two plates and the shortest stud of ${timber.face} mm timber need ${3 * timber.face} mm.`,
+  message: `The frame is ${tenth(frameHeight - frameLow)} mm high under the top; two plates and the shortest stud of ${timber.face} mm timber need ${3 * timber.face} mm.`,
   source: 'geometry of the frame',
   remedy: 'Raise the unit, or choose a thinner top or lighter timber. No frame is made.',
 });
@@ -66,8 +69,8 @@ const sidesOf = ({ points }: CornerFillet): readonly number[] =>
   points.map((p, i) => Math.hypot(points[(i + 1) % 3][0] - p[0], points[(i + 1) % 3][1] - p[1])).sort((a, b) => b - a);
 
 /** The fillet stands the whole height; its section is the wedge itself, u to the left along the run, v outward. */
-function fillet(run: RodRun, { points }: CornerFillet, height: number): Stuff {
-  return standing(run, straight(points.map(([x, d]) => [-x, d] as const)), { x: 0, d: 0, low: 0, high: height });
+function fillet(run: RodRun, { points }: CornerFillet, low: number, high: number): Stuff {
+  return standing(run, straight(points.map(([x, d]) => [-x, d] as const)), { x: 0, d: 0, low, high });
 }
 
 /** A fillet that can't be ripped from one piece of the frame timber is glued up: the joiner should know. */

@@ -1,4 +1,4 @@
-import { choice, count, length, stock } from '../../base/fields';
+import { choice, count, length, stock, yesNo } from '../../base/fields';
 
 /** Pillar boards on the cladding. Sizes: common practice, no source, unless named. */
 export const fields = {
@@ -15,6 +15,11 @@ export const fields = {
     max: 400,
     default: 110,
     help: 'Visible face of each of the two boards mitred at a corner.',
+  }),
+  atCorners: yesNo({
+    label: 'Pillars at corners',
+    default: true,
+    help: 'Without them bays run into the corner, and skirting is mitred there.',
   }),
   rhythm: choice({
     label: 'Bays',

@@ -14,12 +14,13 @@ export const pillar: Room<typeof fields> = {
   group: 'front',
   layer: 'pillar',
   fields,
-  demands: ({ sheet, width, cornerWidth, rhythm, pitch, bays }, book) => ({
+  demands: ({ sheet, width, cornerWidth, atCorners, rhythm, pitch, bays }, book) => ({
     layer: { name: 'pillar', on: 'cladding', thickness: book.item('sheet', sheet).thickness },
     pillars: {
       layer: 'pillar',
       width,
       cornerWidth,
+      atCorners,
       rhythm: rhythm === 'pitch' ? { by: 'pitch', pitch } : { by: 'count', count: bays },
     },
   }),

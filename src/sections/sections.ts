@@ -1,0 +1,149 @@
+import { boundsInRoom, extentOf } from '../base/solid/extent';
+import { massCentre } from '../base/solid/mass';
+import type { Vec2, Vec3 } from '../vocabulary/geometry';
+import type { Carry, Fit } from '../vocabulary/job';
+import type { Part } from '../vocabulary/part';
+import type { Rod, RodRun } from '../vocabulary/rod';
+import type { Join, Section } from '../vocabulary/section';
+import { breachesOf } from './limits';
+
+/** Hands take a section at this part of its length from each end, or nearer to the middle of the load (common practice, no source). */
+const LIFT_AT = 0.2;
+
+/** The sections of a unit, left to right, each with what it weighs and where it balances. Those of which nothing is made are left out. */
+export function sectionsOf(parts: readonly Part[], rod: Rod, carry: Carry): readonly Section[] {
+  const own = new Map<string, Part[]>();
+  for (const part of parts) {
+    if (part.inSection === undefined) continue;
+    const mine = own.get(part.inSection);
+    if (mine) mine.push(part);
+    else own.set(part.inSection, [part]);
+  }
+  return [...new Set(rod.runs.flatMap((run) => run.sections))].flatMap((id) => {
+    const mine = own.get(id);
+    return mine ? [sectionOf(id, mine, rod, carry)] : [];
+  });
+}
+
+function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): Section {
+  const pieces = rod.runs.flatMap((run) =>
+    piecesOf(run).flatMap(({ section, from, to }) => (section === id ? [{ run: run.id, from, to }] : [])),
+  );
+  const size = boxOf(parts, rod, pieces);
+  const { weightKg, centre } = balance(parts);
+  return {
+    id,
+    pieces,
+    parts: parts.map((p) => p.mark),
+    size,
+    weightKg,
+    centreOfGravity: centre,
+    liftingPoints: liftingPoints(parts, rod, pieces, centre),
+    breaches: breachesOf({ ...size, weightKg }, carry),
+  };
+}
+
+/** The pieces of one run, from join to join. */
+export function piecesOf(
+  run: RodRun,
+): readonly { readonly section: string; readonly from: number; readonly to: number }[] {
+  if (!run.sound) return [];
+  const lines = [run.left.frameAt, ...run.joins.map((j) => j.x), run.right.frameAt];
+  return run.sections.map((section, i) => ({ section, from: lines[i], to: lines[i + 1] }));
+}
+
+/** The run along which a section is longest. */
+const longest = (rod: Rod, pieces: Section['pieces']): RodRun => {
+  const best = [...pieces].sort((a, b) => b.to - b.from - (a.to - a.from))[0];
+  return rod.runs.find((r) => r.id === best?.run) ?? rod.runs[0];
+};
+
+/** The box round the parts, its length along the longest run of theirs. */
+function boxOf(parts: readonly Part[], rod: Rod, pieces: Section['pieces']): Section['size'] {
+  const { along, front } = longest(rod, pieces);
+  const reach = (direction: Vec2): number => {
+    let [least, most] = [Infinity, -Infinity];
+    for (const part of parts) {
+      const [a, b] = extentOf(part, [direction[0], direction[1], 0]);
+      least = Math.min(least, a);
+      most = Math.max(most, b);
+    }
+    return most - least;
+  };
+  let [low, high] = [Infinity, -Infinity];
+  for (const part of parts) {
+    const { min, max } = boundsInRoom(part);
+    low = Math.min(low, min[2]);
+    high = Math.max(high, max[2]);
+  }
+  return { length: reach(along), depth: reach(front), height: high - low };
+}
+
+/** Weight, and where it acts: each part's weight at its own centre of mass. */
+function balance(parts: readonly Part[]): { readonly weightKg: number; readonly centre: Vec3 } {
+  let weightKg = 0;
+  const moment = [0, 0, 0];
+  for (const part of parts) {
+    const at = massCentre(part);
+    weightKg += part.weightKg;
+    for (let k = 0; k < 3; k++) moment[k] += part.weightKg * at[k];
+  }
+  return { weightKg, centre: [moment[0] / weightKg, moment[1] / weightKg, moment[2] / weightKg] };
+}
+
+/**
+ * Two places on the frame's length, as far on one side of the centre of gravity as on the other, so that both ends weigh the same:
+ * under the top plate, where hands or straps find hold.
+ */
+function liftingPoints(parts: readonly Part[], rod: Rod, pieces: Section['pieces'], centre: Vec3): readonly Vec3[] {
+  const { along } = longest(rod, pieces);
+  let [from, to] = [Infinity, -Infinity];
+  for (const part of parts) {
+    const [a, b] = extentOf(part, [along[0], along[1], 0]);
+    from = Math.min(from, a);
+    to = Math.max(to, b);
+  }
+  const middle = centre[0] * along[0] + centre[1] * along[1];
+  const reach = Math.max(0, Math.min(middle - from, to - middle) - LIFT_AT * (to - from));
+  const arm = reach > 0 ? reach : Math.min(middle - from, to - middle) / 2;
+  return [-1, 1].map(
+    (side): Vec3 => [
+      centre[0] + side * arm * along[0],
+      centre[1] + side * arm * along[1],
+      rod.frameHeight - rod.timber.face,
+    ],
+  );
+}
+
+/** The joins of a unit, left to right: within runs, at corners, at flaps. Bolts stand at the job's heights that lie between the plates. */
+export function joinsOf(rod: Rod, fit: Fit): readonly Join[] {
+  const bolts = fit.bolts.filter((z) => z > rod.frameLow + rod.timber.face && z < rod.frameHeight - rod.timber.face);
+  return rod.runs.flatMap((run, i): Join[] => {
+    const within = run.joins.map(
+      ({ id, x, behind }, k): Join => ({
+        id,
+        run: run.id,
+        x,
+        at: 'run',
+        behind,
+        sections: [run.sections[k], run.sections[k + 1]],
+        bolts,
+      }),
+    );
+    const next = rod.runs[i + 1];
+    if (run.joinAtRight === undefined || !next) return within;
+    const flap = run.right.flap;
+    return [
+      ...within,
+      {
+        id: run.joinAtRight,
+        run: run.id,
+        x: run.length,
+        at: flap ? 'flap' : 'corner',
+        behind: flap ? 'gap' : 'corner',
+        sections: [run.sections[run.sections.length - 1], next.sections[0]],
+        bolts: flap ? [] : bolts,
+      },
+    ];
+  });
+}
