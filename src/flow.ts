@@ -6,11 +6,16 @@ import { bookOf, type JobBook } from './job/book';
 import { makeReader } from './job/read';
 import { layersOf } from './job/schema';
 import { newJob as startJob } from './job/start';
+import { makingOf } from './making/index';
+import { layoutsOf, type Setting } from './making/layouts';
+import { wallScribes } from './making/scribes';
 import { makeParts } from './parts/make';
 import { totalsOf } from './parts/totals';
 import { assign } from './sections/assign';
+import { inFewestSections } from './sections/least';
 import { joinsOf, sectionsOf } from './sections/sections';
 import { frameUp } from './setting-out/framing';
+import { leastApart, placesIn } from './setting-out/joins';
 import { placeOpenings } from './setting-out/openings';
 import { setOut } from './setting-out/rod';
 import type { Design } from './vocabulary/design';
@@ -18,6 +23,7 @@ import type { Drawing } from './vocabulary/drawing';
 import type { Decision } from './vocabulary/field';
 import type { Finding } from './vocabulary/finding';
 import type { Job, JoinMark } from './vocabulary/job';
+import type { Layout, Making } from './vocabulary/making';
 import type { Part } from './vocabulary/part';
 import type { Result } from './vocabulary/result';
 import type { Demands, Mark } from './vocabulary/rod';
@@ -25,6 +31,7 @@ import type { Demands, Mark } from './vocabulary/rod';
 export { cautionsOf } from './checks/cautions';
 export { writeJob } from './job/write';
 export { alike } from './parts/alike';
+export { teamKg } from './sections/limits';
 export { rooms };
 
 /** Reads a job file. Never throws: what is wrong comes back as issues at their paths. */
@@ -53,11 +60,13 @@ export function design(job: Job): Design {
 function workOut(job: Job): Design {
   const book = bookOf(job);
   const demands = rooms.map((room) => room.demands(job.unit.elements[room.kind], book));
-  const joins = job.unit.joins.by === 'hand' ? job.unit.joins.at : [];
-  const made = build(job, book, demands, joins);
+  const made = parted(job, (joins) => build(job, book, demands, joins));
   const { rod, openings, framing, parts } = made;
   const sections = sectionsOf(parts, rod, job.carry);
-  const findings = worstFirst([...made.findings, ...checkAll({ job, rod, parts, sections })]);
+  const findings = worstFirst([
+    ...made.findings,
+    ...checkAll({ job, rod, parts, sections, scribes: wallScribes(job, rod) }),
+  ]);
   return {
     job,
     rod,
@@ -72,15 +81,63 @@ function workOut(job: Job): Design {
   };
 }
 
+const makings = new WeakMap<Design, Making>();
+
+/** Everything about making a design: fixings, spacers, steps, maps, what waits on site. Worked out when asked for; memoised by reference. */
+export function making(made: Design): Making {
+  const known = makings.get(made);
+  if (known) return known;
+  const worked = makingOf(made);
+  makings.set(made, worked);
+  return worked;
+}
+
+/**
+ * Ways to set out the frames of a job, fewest different spacers first, each with what would have to be decided otherwise; the layout as
+ * it is among them, with nothing to decide. Empty where no room decides about the frame's timber.
+ */
+export function layoutsBySpacers(job: Job): readonly Layout[] {
+  const book = bookOf(job);
+  const room = rooms.find((one) => one.demands(job.unit.elements[one.kind], book).timber !== undefined);
+  const { centres, nogginRows } = room?.fields ?? {};
+  if (!room || centres?.kind !== 'length' || nogginRows?.kind !== 'count') return [];
+  const { rod } = design(job);
+  const joins = joinMarks(rod);
+  const limits = {
+    kind: room.kind,
+    leastCentres: centres.min,
+    mostRows: nogginRows.max,
+    step: job.tools.roundingStep,
+  };
+  return layoutsOf(rod.timber, limits, (setting) => {
+    const { elements } = job.unit;
+    const tried = { ...elements, [room.kind]: { ...elements[room.kind], ...only(setting) } };
+    const other = { ...job, unit: { ...job.unit, elements: tried } };
+    const demands = rooms.map((one) => one.demands(tried[one.kind], book));
+    return framedUp(other, book, demands, joins);
+  });
+}
+
+const only = ({ centres, method, datum, nogginRows }: Setting): Setting => ({ centres, method, datum, nogginRows });
+
+/** The joins of a rod as one would mark them by hand. */
+const joinMarks = ({ runs }: Design['rod']): readonly JoinMark[] =>
+  runs.flatMap(({ jobIndex, joins, joinAtRight, right }): JoinMark[] => {
+    const run = (jobIndex ?? -1) + 1;
+    return [...joins.map(({ x }) => ({ run, x })), ...(joinAtRight !== undefined && !right.flap ? [{ run }] : [])];
+  });
+
+/** The unit taken apart as the job says: nowhere, by hand, or in the fewest sections that can be carried. */
+function parted(job: Job, make: (joins: readonly JoinMark[]) => Built): Built {
+  const { joins } = job.unit;
+  if (joins.by !== 'least') return make(joins.by === 'hand' ? joins.at : []);
+  return inFewestSections(make, job.carry, placesIn, leastApart);
+}
+
 /** One way through the stages, with the joins where they are said to be. */
 function build(job: Job, book: JobBook, demands: readonly Demands[], joins: readonly JoinMark[]): Built {
   const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
-  const rod = setOut(job, demands, joins);
-  const bare = { rod, book };
-  const inTheWay = rooms.flatMap((room) => room.obstacles?.(decided(room.kind), bare) ?? []);
-  const { placed: openings, findings: refused } = placeOpenings(rod, job.unit.openings, inTheWay);
-  const backing = rooms.flatMap((room) => room.backing(decided(room.kind), { ...bare, openings }));
-  const { framing, findings: framed } = frameUp(rod, backing);
+  const { rod, openings, framing, findings: framed } = framedUp(job, book, demands, joins);
   const bench = { rod, framing, book, openings };
   const made = rooms.map((room) => room.parts(decided(room.kind), bench));
   const pieces = makeParts(
@@ -88,8 +145,25 @@ function build(job: Job, book: JobBook, demands: readonly Demands[], joins: read
     (material) => book.any(material).densityKgM3,
     job.tools.roundingStep,
   );
-  const findings = [...rod.findings, ...refused, ...framed, ...made.flatMap((m) => m.findings)];
+  const findings = [...framed, ...made.flatMap((m) => m.findings)];
   return { rod, openings, framing, parts: assign(pieces, rod.runs), findings };
+}
+
+/** The stages before any part is made. */
+function framedUp(
+  job: Job,
+  book: JobBook,
+  demands: readonly Demands[],
+  joins: readonly JoinMark[],
+): Omit<Built, 'parts'> {
+  const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
+  const rod = setOut(job, demands, joins);
+  const bare = { rod, book };
+  const inTheWay = rooms.flatMap((room) => room.obstacles?.(decided(room.kind), bare) ?? []);
+  const { placed: openings, findings: refused } = placeOpenings(rod, job.unit.openings, inTheWay);
+  const backing = rooms.flatMap((room) => room.backing(decided(room.kind), { ...bare, openings }));
+  const { framing, findings } = frameUp(rod, backing);
+  return { rod, openings, framing, findings: [...rod.findings, ...refused, ...findings] };
 }
 
 type Built = Pick<Design, 'rod' | 'openings' | 'framing' | 'parts' | 'findings'>;

@@ -1,8 +1,12 @@
 import { toolFields, unitFields } from '../../src/job/fields';
 import { useApp } from '../store/hooks';
+import { BaysForm } from './BaysForm';
 import { decide } from './decide';
+import { CarryForm, FitForm } from './GroupForm';
 import { LengthInput, NumberInput } from './inputs';
 import { JobForm } from './JobForm';
+import { JoinsForm } from './JoinsForm';
+import { OpeningsForm } from './OpeningsForm';
 import { PlanForm } from './PlanForm';
 import { RoomForms } from './RoomForms';
 import { Section } from './Section';
@@ -56,9 +60,14 @@ export function Decisions() {
     <>
       <JobForm />
       <SurveyForm />
+      <FitForm />
+      <CarryForm />
       <PlanForm />
       <Heights />
       <RoomForms />
+      <BaysForm />
+      <OpeningsForm />
+      <JoinsForm />
       <Workshop />
     </>
   );

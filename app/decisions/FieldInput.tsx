@@ -8,6 +8,8 @@ interface Props {
   readonly value: Decision;
   readonly onValue: (value: Decision) => void;
   readonly path: string;
+  /** Told what is typed as it is typed, where it is typed at all. */
+  readonly onTyping?: (value: Decision | undefined) => void;
 }
 
 /** What the stock book, or the tools, offer for a field. */
@@ -17,7 +19,12 @@ function offered(job: Job, field: StockField): readonly { readonly value: string
   return field.optional ? [{ value: '', label: 'none' }, ...options] : options;
 }
 
-function StockInput({ field, value, onValue, path }: Omit<Props, 'field'> & { readonly field: StockField }) {
+function StockInput({
+  field,
+  value,
+  onValue,
+  path,
+}: Omit<Props, 'field' | 'onTyping'> & { readonly field: StockField }) {
   const job = useApp((state) => state.document);
   return (
     <ChoiceInput
@@ -32,14 +39,14 @@ function StockInput({ field, value, onValue, path }: Omit<Props, 'field'> & { re
 }
 
 /** The input for one decision, by the kind of its field. */
-export function FieldInput({ field, value, onValue, path }: Props) {
+export function FieldInput({ field, value, onValue, path, onTyping }: Props) {
   switch (field.kind) {
     case 'length':
-      return <LengthInput field={field} value={Number(value)} onValue={onValue} path={path} />;
+      return <LengthInput field={field} value={Number(value)} onValue={onValue} path={path} onTyping={onTyping} />;
     case 'number':
       return <NumberInput field={field} value={Number(value)} onValue={onValue} path={path} />;
     case 'count':
-      return <CountInput field={field} value={Number(value)} onValue={onValue} path={path} />;
+      return <CountInput field={field} value={Number(value)} onValue={onValue} path={path} onTyping={onTyping} />;
     case 'lengths':
       return <LengthsInput field={field} value={Array.isArray(value) ? value : []} onValue={onValue} path={path} />;
     case 'switch':

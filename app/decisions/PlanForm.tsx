@@ -5,6 +5,7 @@ import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
 import { EndForm } from './EndForm';
 import { cornerWords } from './entry';
+import { FlapForm } from './FlapForm';
 import { ChoiceInput, LengthInput, NumberInput } from './inputs';
 import { layerOptions, roomForRun, withNextRun } from './plan-edits';
 import { RhythmForm } from './RhythmForm';
@@ -61,6 +62,7 @@ function RunForm({ run, index, last }: { readonly run: Run; readonly index: numb
           />
         </>
       )}
+      <FlapForm run={run} index={index} name={name} last={last} />
       <button
         type="button"
         className="quiet"

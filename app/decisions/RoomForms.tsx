@@ -11,6 +11,7 @@ import { Section } from './Section';
 const groups = [
   { group: 'front', title: 'Front' },
   { group: 'frame', title: 'Frame' },
+  { group: 'behind', title: 'Behind the front' },
   { group: 'top', title: 'Top' },
 ] as const;
 
@@ -44,13 +45,14 @@ function RoomForm({ room }: { readonly room: Pick<Room, 'kind' | 'label' | 'fiel
 
 /** The rooms' own decisions, made from their fields: nothing here knows what kinds there are. */
 export function RoomForms() {
-  return groups.map(({ group, title }) => (
-    <Section key={group} title={title}>
-      {rooms
-        .filter((room) => room.group === group)
-        .map((room) => (
+  return groups.map(({ group, title }) => {
+    const here = rooms.filter((room) => room.group === group);
+    return here.length === 0 ? null : (
+      <Section key={group} title={title}>
+        {here.map((room) => (
           <RoomForm key={room.kind} room={room} />
         ))}
-    </Section>
-  ));
+      </Section>
+    );
+  });
 }

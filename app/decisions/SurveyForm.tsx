@@ -41,6 +41,15 @@ function Walls() {
               path={`/survey/walls/${i}/leanDeg`}
               onValue={(value) => decide('Lean of a wall', `/survey/walls/${i}/leanDeg`, value)}
             />
+            {(['skirtingHeight', 'skirtingThickness'] as const).map((key) => (
+              <LengthInput
+                key={key}
+                field={surveyFields[key]}
+                value={wall[key] ?? surveyFields[key].default}
+                path={`/survey/walls/${i}/${key}`}
+                onValue={(value) => decide(surveyFields[key].label, `/survey/walls/${i}/${key}`, value)}
+              />
+            ))}
           </div>
           <button
             type="button"

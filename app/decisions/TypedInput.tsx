@@ -18,6 +18,8 @@ interface Props<T> {
   readonly words?: boolean;
   /** What the value comes to, in words: said of what is typed, as it is typed, once it can be read. */
   readonly readout?: (value: T) => string;
+  /** Told what is typed as it is typed, once it can be read; undefined where it can't, and when the typing is over. */
+  readonly onTyping?: (value: T | undefined) => void;
 }
 
 /**
@@ -25,7 +27,7 @@ interface Props<T> {
  * keeps its old value; Escape brings that back.
  */
 export function TypedInput<T>(props: Props<T>) {
-  const { label, help, shown, read, onValue, path, unit, maxLength, rows, words, readout } = props;
+  const { label, help, shown, read, onValue, path, unit, maxLength, rows, words, readout, onTyping } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -40,6 +42,13 @@ export function TypedInput<T>(props: Props<T>) {
   const revert = () => {
     setDraft(null);
     setProblem(null);
+    onTyping?.(undefined);
+  };
+  const type = (text: string) => {
+    setDraft(text);
+    if (!onTyping) return;
+    const entry = read(text);
+    onTyping(entry.ok ? entry.value : undefined);
   };
   const commit = () => {
     // An untouched text is not read again: it may be rounded, and the job holds the exact value.
@@ -76,7 +85,7 @@ export function TypedInput<T>(props: Props<T>) {
     maxLength,
     'aria-invalid': problem !== null,
     'aria-describedby': described || undefined,
-    onChange: (event: ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) => setDraft(event.target.value),
+    onChange: (event: ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) => type(event.target.value),
     onBlur: commit,
     onKeyDown,
   };

@@ -12,6 +12,8 @@ interface Of<F, T> {
   readonly path?: string;
   /** Instead of the field's own label, where several of the kind stand together. */
   readonly label?: string;
+  /** Told what is typed as it is typed. */
+  readonly onTyping?: (value: T | undefined) => void;
 }
 
 const unitSign: Readonly<Record<NumberField['unit'], string>> = {
@@ -29,6 +31,7 @@ export function LengthInput({
   onValue,
   path,
   label,
+  onTyping,
 }: Of<Pick<LengthField, 'min' | 'max' | 'label' | 'help'>, number>) {
   const units = useApp((state) => state.document.units);
   return (
@@ -40,6 +43,7 @@ export function LengthInput({
       onValue={onValue}
       path={path}
       unit={units === 'mm' ? 'mm' : 'in'}
+      onTyping={onTyping}
     />
   );
 }
@@ -87,7 +91,7 @@ export function NumberInput({
   );
 }
 
-export function CountInput({ field, value, onValue, path }: Of<CountField, number>) {
+export function CountInput({ field, value, onValue, path, onTyping }: Of<CountField, number>) {
   return (
     <TypedInput
       label={field.label}
@@ -96,6 +100,7 @@ export function CountInput({ field, value, onValue, path }: Of<CountField, numbe
       read={(text) => readCount(text, field)}
       onValue={onValue}
       path={path}
+      onTyping={onTyping}
     />
   );
 }

@@ -1,4 +1,4 @@
-import { alike, design, elevation } from '../../src/flow';
+import { alike, design, elevation, making } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
 import type { AppStore } from '../store/store';
 import { download, fileName } from './download';
@@ -36,6 +36,34 @@ async function model(made: Design): Promise<void> {
   );
 }
 
+/** The lists about the making, by what they are called; each is worked out and written when asked for. */
+const MAKING: readonly {
+  readonly id: string;
+  readonly name: string;
+  readonly write: (pages: typeof import('../../src/exports/making'), made: Design) => string;
+}[] = [
+  { id: 'sections', name: 'Sections', write: (pages, made) => pages.sectionsCsv(made) },
+  { id: 'fixings', name: 'Fixings', write: (pages, made) => pages.fixingsCsv(making(made).fixings) },
+  {
+    id: 'part-fixings',
+    name: 'Fixings part by part',
+    write: (pages, made) => pages.partFixingsCsv(making(made).fixings),
+  },
+  { id: 'spacers', name: 'Spacers', write: (pages, made) => pages.spacersCsv(making(made).spacers, made.job) },
+  { id: 'assembly', name: 'Assembly, step by step', write: (pages, made) => pages.assemblyCsv(making(made).steps) },
+  { id: 'fixing-map', name: 'Fixing map', write: (pages, made) => pages.mapCsv(making(made).maps, made.job) },
+  { id: 'site', name: 'Site work', write: (pages, made) => pages.siteCsv(making(made), made.job) },
+];
+
+const makingList = ({ id, name, write }: (typeof MAKING)[number], made: Design): Export => ({
+  id,
+  label: `${name} (CSV)`,
+  make: async () => {
+    const text = write(await import('../../src/exports/making'), made);
+    download(text, fileName(`${made.job.name} ${name.toLowerCase()}`, 'csv'), 'text/csv;charset=utf-8');
+  },
+});
+
 /** All that can be made of the job on the board now: the heavy code is fetched when one is asked for. */
 export function exportsOf(made: Design): readonly Export[] {
   const runs = made.rod.runs.flatMap((run): Export[] => [
@@ -53,6 +81,7 @@ export function exportsOf(made: Design): readonly Export[] {
   return [
     { id: 'parts', label: 'Parts list (CSV)', make: () => partsList(made) },
     { id: 'cutting', label: 'Cutting list, alike together (CSV)', make: () => cuttingList(made) },
+    ...MAKING.map((list) => makingList(list, made)),
     ...runs,
     { id: 'model', label: 'Solid model (GLB)', make: () => model(made) },
   ];

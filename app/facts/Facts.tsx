@@ -1,7 +1,9 @@
 import { Cautions } from './Cautions';
 import { Findings } from './Findings';
 import { PartCard } from './PartCard';
+import { Sections } from './Sections';
 import { Materials, Sizes } from './Sizes';
+import { Spacers } from './Spacers';
 
 /** What follows from the decisions. */
 export function Facts() {
@@ -10,6 +12,8 @@ export function Facts() {
       <PartCard />
       <Sizes />
       <Findings />
+      <Sections />
+      <Spacers />
       <Materials />
       <Cautions />
     </>

@@ -1,7 +1,9 @@
 import type { Part } from '../../src/vocabulary/part';
+import { fixingAmount } from '../sheets/fixing-amount';
 import { exactLength, exactSize, length, unbroken, weight } from '../shell/format';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
+import { useMaking } from '../store/making';
 import { edgeWords, endWords } from './end-words';
 
 const Row = ({ name, children }: { readonly name: string; readonly children: React.ReactNode }) => (
@@ -27,6 +29,46 @@ function Work({ part, exact }: { readonly part: Part; readonly exact: (mm: numbe
           </ol>
         </Row>
       ) : null}
+    </>
+  );
+}
+
+/** Several sentences in one row of the card. */
+function Lines({ name, lines }: { readonly name: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <Row name={name}>
+      <ol className="card-list">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ol>
+    </Row>
+  );
+}
+
+/** How the part is fixed, what is left on it, and what else is done to it. */
+function Fitting({ part, exact }: { readonly part: Part; readonly exact: (mm: number) => string }) {
+  const { fixings } = useMaking();
+  const own = fixings.parts.filter((fixing) => fixing.part === part.mark);
+  return (
+    <>
+      <Lines
+        name="Left on"
+        lines={(part.oversize ?? []).map(
+          ({ side, amount, on, reason }) =>
+            `+${exact(amount)} ${on === 'width' ? 'in width ' : ''}at the ${side}, ${reason}`,
+        )}
+      />
+      <Lines name="Work" lines={part.work ?? []} />
+      <Lines name="Hardware" lines={(part.hardware ?? []).map(({ what, count }) => `${count} × ${what}`)} />
+      <Lines
+        name="Fixed with"
+        lines={own.map(({ name, amount, unit, how }) => `${fixingAmount(amount, unit)} ${name}: ${how}`)}
+      />
+      <Row name="Fitted">
+        {part.fitted === 'site' ? 'on site' : `in the workshop, on ${part.inSection ?? 'the unit'}`}
+      </Row>
     </>
   );
 }
@@ -63,6 +105,7 @@ export function PartCard() {
         <Row name="First end">{endWords(part.ends[0], part.size.width)}</Row>
         <Row name="Second end">{endWords(part.ends[1], part.size.width)}</Row>
         <Work part={part} exact={exact} />
+        <Fitting part={part} exact={exact} />
         <Row name="Place">
           {[rod.runs.find(({ id }) => id === part.run)?.name ?? part.run, part.where].filter(Boolean).join(', ')}
         </Row>

@@ -8,6 +8,7 @@ import {
   toolFields,
   unitFields,
 } from '../../src/job/fields';
+import { bayFields, carryFields, fitFields, joinFields, openingFields } from '../../src/job/fields-making';
 import { getAt } from '../../src/job/path';
 import { stepsOf } from '../../src/job/words';
 import type { Job } from '../../src/vocabulary/job';
@@ -38,11 +39,14 @@ export function decisionName(
   if (first === 'units') return jobFields.units.label;
   if (first === 'tools') return named('Workshop', toolFields, second);
   if (first === 'survey') return surveyName(job, second, third, fourth);
+  if (first === 'carry') return named('The way in', carryFields, second);
+  if (first === 'fit') return named('Allowances for the room', fitFields, second);
   if (first !== 'unit') return null;
   if (second === 'elements') {
     const room = rooms.find(({ kind }) => kind === third);
     return room ? named(room.label, room.fields, fourth) : null;
   }
+  if (second === 'openings' || second === 'bays' || second === 'joins') return listName(job, runs, steps);
   if (second !== 'plan')
     return second !== undefined && second in unitFields ? named('Heights and depth', unitFields, second) : null;
   if (third === 'leftEnd' || third === 'rightEnd')
@@ -50,9 +54,28 @@ export function decisionName(
   if (third !== 'runs' || fourth === undefined) return 'Plan';
   return named(
     runName(runs, fourth),
-    { ...runFields, rhythm: { label: 'Bays in this run' }, ...rhythmFields },
+    { ...runFields, rhythm: { label: 'Bays in this run' }, flap: { label: 'Flap' }, ...rhythmFields },
     steps[4],
   );
+}
+
+/** An opening, a single bay or a join by hand: `steps` from the root of the job. */
+function listName(
+  job: Job,
+  runs: readonly Pick<RodRun, 'jobIndex' | 'name'>[],
+  [, list, third, fourth, fifth]: readonly string[],
+): string {
+  if (list === 'joins') {
+    const index = third === 'at' ? fourth : undefined;
+    return index === undefined ? 'Taken apart' : named(`Join ${Number(index) + 1}`, joinFields, fifth);
+  }
+  if (third === undefined) return list === 'bays' ? 'Single bays' : 'Openings';
+  if (list === 'openings') {
+    const name = job.unit.openings[Number(third)]?.name;
+    return named(name || `Opening ${Number(third) + 1}`, openingFields, fourth);
+  }
+  const wish = job.unit.bays[Number(third)];
+  return named(wish ? `${runName(runs, String(wish.run - 1))}, bay ${wish.bay}` : 'Single bays', bayFields, fourth);
 }
 
 function surveyName(job: Job, list: string | undefined, index: string | undefined, key: string | undefined): string {

@@ -5,7 +5,7 @@ import { ROW_HEIGHT } from './layout';
 
 /** The board itself: lanes, the extent of what is picked out through all of them, and the figures underneath. */
 export const Board = memo(function Board(props: BoardProps) {
-  const { layout, name, picked, onSteer } = props;
+  const { layout, name, picked, onSteer, children } = props;
   const { width, height, lanes, ruler, at, ticks, figures } = layout;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset can't hold a drawing's marks
@@ -13,6 +13,7 @@ export const Board = memo(function Board(props: BoardProps) {
       {lanes.map((lane) => (
         <Lane key={lane.strip.lane} lane={lane} {...props} />
       ))}
+      {children}
       {picked && (
         <g className="rod-extent">
           <rect x={at(picked.from)} y={0} width={Math.max(1, at(picked.to) - at(picked.from))} height={ruler} />

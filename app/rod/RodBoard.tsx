@@ -6,8 +6,10 @@ import { Board } from './Board';
 import { layOut, type Wish } from './layout';
 import { RunTabs } from './RunTabs';
 import './rod.css';
+import { Slip } from './Slip';
 import { Stretch } from './Stretch';
 import { inOrder, type Strip, steered, stripsOf } from './strips';
+import { Things } from './Things';
 import { useRoom } from './useRoom';
 
 const CAPTION: Readonly<Record<Strip['lane'], string>> = {
@@ -22,6 +24,7 @@ export function RodBoard() {
   const design = useDesign();
   const run = useCurrentRun();
   const selected = useApp((state) => state.view.selected);
+  const thing = useApp((state) => state.view.thing);
   const folded = useApp((state) => state.view.rodFolded[state.view.pane]);
   const { setRun, foldRod } = app.getState();
   const [zoom, setZoom] = useState(1);
@@ -56,6 +59,12 @@ export function RodBoard() {
     if (picked && layout) bringIntoView(scroller.current, layout.at((picked.from + picked.to) / 2));
   }, [pickedMark, zoom]);
 
+  const things = useMemo(
+    () => (run && layout ? <Things made={design} run={run} layout={layout} inHand={thing} full={full} /> : null),
+    [design, run, layout, thing, full],
+  );
+  const onFront = held?.lane === 'front' ? { from: held.x, to: held.x } : (picked ?? null);
+
   const runId = run?.id;
   const pick = useCallback((mark: string) => app.getState().select(mark, runId), [runId]);
   const steer = useCallback(
@@ -73,6 +82,7 @@ export function RodBoard() {
 
   return (
     <section className="rod" aria-label="Rod">
+      {folded ? null : <Slip made={design} run={run} inHand={thing} at={onFront} full={full} />}
       <header className="rod-head">
         <RunTabs runs={design.rod.runs} current={run.id} format={format} onChoose={setRun} />
         <p className="rod-readout">
@@ -121,7 +131,9 @@ export function RodBoard() {
               onHold={setInHand}
               onPoint={setPointedAt}
               onPick={pick}
-            />
+            >
+              {things}
+            </Board>
           )}
         </div>
       </div>

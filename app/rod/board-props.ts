@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from 'react';
+import type { KeyboardEvent, ReactNode } from 'react';
 import type { Layout } from './layout';
 import type { Block } from './strips';
 
@@ -17,4 +17,6 @@ export interface BoardProps {
   readonly onHold: (stroke: string) => void;
   readonly onPoint: (stroke: string | null) => void;
   readonly onPick: (mark: string) => void;
+  /** What is drawn over the lanes: openings, joins, bays. */
+  readonly children?: ReactNode;
 }

@@ -33,6 +33,8 @@ export interface Layout {
   readonly lanes: readonly LaneBox[];
   /** Where the figures' line lies. */
   readonly ruler: number;
+  /** Pixels for a millimetre along the run. */
+  readonly scale: number;
   /** Board position of a distance from the datum, mm. */
   readonly at: (mm: number) => number;
   /** Distance of a height above the floor from a lane's foot. */
@@ -104,6 +106,7 @@ export function layOut(
     widthOf,
     lanes,
     ruler,
+    scale,
     at,
     rise: (mm, lane) => (lane.height * Math.max(0, Math.min(mm, heights.height))) / Math.max(heights.height, 1),
     ticks: [...new Set([0, run.length, ...strokes.map((s) => s.x)])].map(at),

@@ -41,6 +41,12 @@ const LANES: readonly Mark['lane'][] = ['front', 'skin', 'timber', 'behind'];
 /** Parts are drawn in the lane of what they are put on with. */
 const LANE_OF: Readonly<Record<BuildStage, Mark['lane']>> = { framed: 'timber', clad: 'skin', finished: 'front' };
 
+/** The lane of a part: what lies wholly behind the front's frame is behind, whatever it is put on with. */
+function laneOf(part: Part, run: Pick<RodRun, 'origin' | 'front'>, frameDepth: number): Mark['lane'] {
+  const out = cornersOf(part).map(([x, y]) => (x - run.origin[0]) * run.front[0] + (y - run.origin[1]) * run.front[1]);
+  return Math.max(...out) <= SAME_LENGTH - frameDepth ? 'behind' : LANE_OF[part.from];
+}
+
 /** A part's extent in its run, by the box round it. */
 export function blockOf(part: Part, run: Pick<RodRun, 'origin' | 'along'>): Block {
   const corners = cornersOf(part);
@@ -75,8 +81,12 @@ export function strokesOf(marks: readonly Mark[], lane: Mark['lane']): readonly 
 export function stripsOf(design: Design, run: RodRun): readonly Strip[] {
   const parts = design.parts.filter((part) => part.run === run.id);
   const marks = design.marks[run.id] ?? [];
+  const placed = parts.map((part) => ({
+    block: blockOf(part, run),
+    lane: laneOf(part, run, design.rod.timber.depth),
+  }));
   const strips = LANES.map((lane) => {
-    const blocks = parts.filter((part) => LANE_OF[part.from] === lane).map((part) => blockOf(part, run));
+    const blocks = placed.flatMap((one) => (one.lane === lane ? [one.block] : []));
     return {
       lane,
       blocks: widestFirst(blocks),
@@ -84,7 +94,8 @@ export function stripsOf(design: Design, run: RodRun): readonly Strip[] {
       strokes: strokesOf(marks, lane),
     };
   });
-  return strips.filter((strip) => strip.blocks.length + strip.strokes.length > 0);
+  const inUse = (lane: Mark['lane']): boolean => lane === 'behind' && run.backBays.length > 0;
+  return strips.filter((strip) => strip.blocks.length + strip.strokes.length > 0 || inUse(strip.lane));
 }
 
 /** Small things are drawn, and found by the pointer, in front of great ones. */
@@ -96,6 +107,7 @@ function widthsOf(design: Design, run: RodRun, lane: Mark['lane'], blocks: reado
   if (lane === 'front') return [...run.bays, ...run.pillars];
   // What lies flat on the skin's upper edge is not a piece of it.
   if (lane === 'skin') return blocks.filter((block) => block.high - block.low > design.rod.frameHeight / 2);
+  if (lane === 'behind') return run.backBays;
   if (lane !== 'timber') return [];
   const studs = [...(design.framing.find((framing) => framing.run === run.id)?.studs ?? [])].sort(
     (a, b) => a.from - b.from,

@@ -54,6 +54,8 @@ export function Daylight({ box, face, assembly }: { box: Box; face: Vec2; assemb
 
   return (
     <>
+      {/* A little light off the wall behind, so that the back can be read too; it throws no shadow. */}
+      <directionalLight args={['#eef1ff', 0.8]} position={[-face[0], -face[1], 0.25]} />
       <hemisphereLight args={['#f6f7ff', '#c9bba3', 2]} position={[0, 0, 1]} />
       <primitive object={light} />
       <primitive object={light.target} />

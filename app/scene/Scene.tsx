@@ -1,35 +1,56 @@
 import { Canvas } from '@react-three/fiber';
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
+import { making } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
-import type { BuildStage } from '../../src/vocabulary/part';
-import { figure } from '../shell/format';
+import { figure, weight } from '../shell/format';
 import { useApp, useDesign } from '../store/hooks';
-import { assemble, boxOf } from './assembly';
 import { Guard, hasWebGL, NoPicture } from './Guard';
+import { Legend } from './Legend';
 import type { Measure } from './measures';
 import './scene.css';
-import { partsUpTo } from './surface';
+import { sectionLabels } from './section-labels';
+import { type Shown, stepShown, unitShown } from './shown';
 import { useTally } from './tally';
 import { World } from './World';
 
-/** The unit in three dimensions, as finished, as clad or as framed. */
+/** What is looked at: the unit so far as it is built, together or drawn apart; or a step of its assembly. */
+function useShown(design: Design): Shown {
+  const stepping = useApp((state) => state.view.pane === 'assembly');
+  const mode = useApp((state) => state.view.mode);
+  const site = useApp((state) => state.view.siteShown);
+  const step = useApp((state) => state.view.step);
+  // The slider comes first; the picture may lag behind it.
+  const apart = useDeferredValue(useApp((state) => state.view.apart));
+  return useMemo(
+    () => (stepping ? stepShown(design, making(design).steps, step) : unitShown(design, mode, apart, site)),
+    [design, stepping, mode, site, step, apart],
+  );
+}
+
+/** The unit in three dimensions, as finished, as clad or as framed, together or drawn apart, or step by step. */
 export function Scene() {
   const design = useDesign();
-  const mode = useApp((state) => state.view.mode);
+  const { assembly, box, focus, shift, outlined, words } = useShown(design);
   const selected = useApp((state) => state.view.selected);
-  const measured = useApp((state) => state.view.showDimensions);
+  // A step is about what goes on, not about sizes; a part that is picked out has its own all the same.
+  const measured = useApp(
+    (state) => state.view.showDimensions && (state.view.pane !== 'assembly' || state.view.selected !== null),
+  );
   const select = useApp((state) => state.select);
   const host = useRef<HTMLElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
   const [able] = useState(hasWebGL);
   const { units, tools } = design.job;
 
-  const assembly = useMemo(() => assemble(partsUpTo(design.parts, mode), mode), [design, mode]);
-  const box = useMemo(() => boxOf(design.parts), [design]);
   const picked = useMemo(() => design.parts.find((part) => part.mark === selected), [design, selected]);
   const format = useCallback((mm: number) => figure(mm, { units, tools }), [units, tools]);
-  const words = useCallback(
-    ({ mm, over, name }: Measure) => (over === undefined ? format(mm) : `${name}: ${format(mm)} over ${over}`),
+  const labels = useMemo(
+    () => (shift ? sectionLabels(design, shift, ({ id, weightKg }) => `${id}  ${weight(weightKg)}`) : []),
+    [design, shift],
+  );
+  const figures = useCallback(
+    ({ mm, over, name, text }: Measure) =>
+      text ?? (over === undefined ? format(mm) : `${name}: ${format(mm)} over ${over}`),
     [format],
   );
   const pick = useCallback(
@@ -37,6 +58,7 @@ export function Scene() {
     [select, design],
   );
   useTally(() => host.current?.querySelector('canvas'));
+  const size = Object.values(design.totals.overall).map(format).join(' × ');
 
   return (
     <section className="scene" aria-label="View of the unit" ref={host}>
@@ -55,35 +77,26 @@ export function Scene() {
             <World
               assembly={assembly}
               box={box}
+              focus={focus}
               rod={design.rod}
               plan={design.job.unit.plan}
               picked={picked}
+              shift={shift}
+              labels={labels}
+              outlined={outlined}
               measured={measured}
-              format={words}
+              format={figures}
               sheet={sheet}
-              summary={summaryOf(design, mode, format)}
+              summary={`${design.job.unit.name}, ${words}, ${size} over all (length, depth, height).`}
               onPick={pick}
             />
           </Canvas>
         </Guard>
       )}
       <div className="scene-figures" ref={sheet} aria-hidden="true" />
+      <Legend stepping={outlined.length > 0} />
     </section>
   );
-}
-
-const STAGE: Readonly<Record<BuildStage, string>> = {
-  framed: 'as framed',
-  clad: 'as clad',
-  finished: 'finished',
-};
-
-/** The picture in words, for those who can't see it. */
-function summaryOf(design: Design, mode: BuildStage, format: (mm: number) => string): string {
-  const { overall } = design.totals;
-  const shown = partsUpTo(design.parts, mode).length;
-  const size = [overall.length, overall.depth, overall.height].map(format).join(' × ');
-  return `${design.job.unit.name}, ${STAGE[mode]}: ${shown} parts, ${size} over all (length, depth, height).`;
 }
 
 export default Scene;

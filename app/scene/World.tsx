@@ -5,6 +5,7 @@ import { add, scale, sub } from '../../src/base/vec';
 import type { Plan } from '../../src/vocabulary/job';
 import type { Part } from '../../src/vocabulary/part';
 import type { Rod } from '../../src/vocabulary/rod';
+import type { Shift } from './apart';
 import type { Assembly, Box } from './assembly';
 import { Daylight } from './Daylight';
 import { Heaps } from './Heaps';
@@ -12,16 +13,24 @@ import { Measured } from './Measured';
 import { edgeLine, floorLine, measureLine } from './materials';
 import { boxWith, type Measure, measuresOf, measuresOfRod } from './measures';
 import { Orbit } from './Orbit';
-import { Picked } from './Picked';
+import { Outlined, Picked } from './Picked';
+import { shifted } from './section-labels';
 import { facing } from './standpoint';
 import { useTally } from './tally';
 
 interface Props {
   readonly assembly: Assembly;
   readonly box: Box;
+  /** What is looked at, when it is not all of it. */
+  readonly focus: Box | null;
   readonly rod: Rod;
   readonly plan: Plan;
   readonly picked: Part | undefined;
+  /** Where parts are drawn instead of where they belong. */
+  readonly shift: Shift | null;
+  /** What is written over the sections of a unit drawn apart. */
+  readonly labels: readonly Measure[];
+  readonly outlined: readonly Part[];
   readonly measured: boolean;
   readonly format: (measure: Measure) => string;
   readonly sheet: RefObject<HTMLDivElement | null>;
@@ -30,7 +39,9 @@ interface Props {
 }
 
 /** Everything inside the picture. */
-export function World({ assembly, box, rod, plan, picked, measured, format, sheet, summary, onPick }: Props) {
+export function World(props: Props) {
+  const { assembly, box, focus, rod, plan, picked, shift, labels, outlined, measured, format, sheet, summary, onPick } =
+    props;
   const canvas = useThree((state) => state.gl.domElement);
   useTally(() => canvas);
   useEffect(() => {
@@ -41,16 +52,30 @@ export function World({ assembly, box, rod, plan, picked, measured, format, shee
 
   const face = useMemo(() => facing(rod.runs), [rod]);
   const whole = useMemo(() => measuresOfRod(rod, plan), [rod, plan]);
-  const measures = useMemo(() => (picked ? measuresOf(picked) : whole), [picked, whole]);
-  const seen = useMemo(() => (measured ? boxWith(box, whole) : box), [measured, box, whole]);
+  const by = useMemo(() => (picked && shift ? shift(picked) : null), [picked, shift]);
+  const measures = useMemo(() => {
+    if (picked) return [...(measured ? shifted(measuresOf(picked), by ?? [0, 0, 0]) : []), ...labels];
+    // The unit's own sizes are of the unit as it stands together.
+    return shift ? labels : measured ? whole : [];
+  }, [picked, by, shift, labels, measured, whole]);
+  const seen = useMemo(
+    () => focus ?? boxWith(box, shift ? labels : measured ? whole : []),
+    [focus, box, shift, labels, measured, whole],
+  );
 
   return (
     <>
       <Daylight box={box} face={face} assembly={assembly} />
       <Heaps assembly={assembly} onPick={onPick} />
-      {picked && <Picked part={picked} />}
-      {measured && (
-        <Measured measures={measures} material={picked ? measureLine : floorLine} format={format} sheet={sheet} />
+      {picked && <Picked part={picked} by={by} />}
+      {outlined.length > 0 && <Outlined parts={outlined} />}
+      {measures.length > 0 && (
+        <Measured
+          measures={measures}
+          material={picked || shift ? measureLine : floorLine}
+          format={format}
+          sheet={sheet}
+        />
       )}
       <Orbit box={seen} runs={rod.runs} />
       <Frame box={box} />

@@ -1,3 +1,4 @@
+import { add } from '../../src/base/vec';
 import type { Vec3 } from '../../src/vocabulary/geometry';
 import type { BuildStage, Part } from '../../src/vocabulary/part';
 import { indexAt } from './ranges';
@@ -34,13 +35,22 @@ export function markAt(heap: Heap, triangle: number): string | null {
   return heap.marks[indexAt(heap.starts, heap.positions.length / 9, triangle)] ?? null;
 }
 
+/** How the parts are drawn otherwise than they stand. */
+export interface Drawn {
+  readonly shift?: ((part: Part) => Vec3) | null;
+  /** Surface of a part instead of its own; undefined: its own. */
+  readonly surface?: ((part: Part) => Surface | undefined) | null;
+}
+
+const STILL: Vec3 = [0, 0, 0];
+
 /** Puts parts together, one heap for each surface that occurs. */
-export function assemble(parts: readonly Part[], stage: BuildStage): Assembly {
+export function assemble(parts: readonly Part[], stage: BuildStage, drawn: Drawn = {}): Assembly {
   const bySurface = new Map<Surface, { part: Part; solid: Solid }[]>();
   let edgeNumbers = 0;
   for (const part of parts) {
     const solid = solidOf(part.shape);
-    const surface = surfaceOf(part, stage);
+    const surface = drawn.surface?.(part) ?? surfaceOf(part, stage);
     const group = bySurface.get(surface);
     if (group) group.push({ part, solid });
     else bySurface.set(surface, [{ part, solid }]);
@@ -50,13 +60,13 @@ export function assemble(parts: readonly Part[], stage: BuildStage): Assembly {
   let edgeAt = 0;
   const heaps: Heap[] = [];
   for (const [surface, group] of bySurface) {
-    heaps.push(heapOf(surface, group));
-    for (const { part, solid } of group) edgeAt = put(part, solid.edges, edges, edgeAt, true);
+    heaps.push(heapOf(surface, group, drawn));
+    for (const { part, solid } of group) edgeAt = put(part, solid.edges, edges, edgeAt, drawn.shift?.(part) ?? STILL);
   }
   return { heaps, edges };
 }
 
-function heapOf(surface: Surface, group: readonly { part: Part; solid: Solid }[]): Heap {
+function heapOf(surface: Surface, group: readonly { part: Part; solid: Solid }[], drawn: Drawn): Heap {
   const numbers = group.reduce((sum, { solid }) => sum + solid.positions.length, 0);
   const positions = new Float32Array(numbers);
   const normals = new Float32Array(numbers);
@@ -69,16 +79,16 @@ function heapOf(surface: Surface, group: readonly { part: Part; solid: Solid }[]
     const chance = scatter(part.mark);
     tones.fill(255 - Math.round(chance * 26), at, at + solid.positions.length);
     layGrain(solid, chance * 5000, grain, (at / 3) * 2);
-    put(part, solid.normals, normals, at, false);
-    at = put(part, solid.positions, positions, at, true);
+    put(part, solid.normals, normals, at, null);
+    at = put(part, solid.positions, positions, at, drawn.shift?.(part) ?? STILL);
   });
   return { surface, positions, normals, grain, tones, starts, marks: group.map(({ part }) => part.mark) };
 }
 
-/** Turns a part's own triples into unit coordinates (`placed`: points, else directions) and writes them at `to`. */
-function put(part: Part, from: Float32Array, into: Float32Array, to: number, placed: boolean): number {
+/** Turns a part's own triples into unit coordinates (points, shifted; directions without a shift) and writes them at `to`. */
+function put(part: Part, from: Float32Array, into: Float32Array, to: number, shift: Vec3 | null): number {
   const { origin, along: a, across: b, out: c } = part.place;
-  const [ox, oy, oz] = placed ? origin : [0, 0, 0];
+  const [ox, oy, oz] = shift ? add(origin, shift) : STILL;
   for (let i = 0; i < from.length; i += 3) {
     const x = from[i]!;
     const y = from[i + 1]!;
@@ -111,12 +121,13 @@ export function scatter(mark: string): number {
 }
 
 /** The box round some parts in unit coordinates; null when there are none. */
-export function boxOf(parts: readonly Part[]): Box | null {
+export function boxOf(parts: readonly Part[], shift?: Drawn['shift']): Box | null {
   if (parts.length === 0) return null;
   const min: [number, number, number] = [Infinity, Infinity, Infinity];
   const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
   for (const part of parts) {
-    for (const corner of cornersOf(part)) {
+    const by = shift?.(part) ?? STILL;
+    for (const corner of cornersOf(part).map((at) => add(at, by))) {
       for (const axis of [0, 1, 2] as const) {
         min[axis] = Math.min(min[axis], corner[axis]);
         max[axis] = Math.max(max[axis], corner[axis]);

@@ -10,7 +10,7 @@ import {
   SRGBColorSpace,
 } from 'three';
 import { GRAIN_SIZE, grainPicture } from './grain';
-import type { Surface } from './surface';
+import { type Surface, TOLD_APART } from './surface';
 
 /** One repeat of the grain picture covers this much of a part, mm along and round it (chosen by eye). */
 function grain(depth: number, along: number, round: number): DataTexture {
@@ -35,6 +35,8 @@ const make: Readonly<Record<Surface, () => Material>> = {
   board: () => new MeshLambertMaterial({ color: '#c2a47c', ...PUSHED }),
   sawn: () => new MeshLambertMaterial({ color: '#f6e2b6', map: grain(0.24, 1400, 170), ...PUSHED }),
   oiled: () => new MeshLambertMaterial({ color: '#b98450', map: grain(0.34, 3100, 430), ...PUSHED }),
+  site: () => new MeshLambertMaterial({ color: TOLD_APART.site, ...PUSHED }),
+  now: () => new MeshLambertMaterial({ color: TOLD_APART.now, ...PUSHED }),
 };
 
 const made = new Map<Surface, Material>();

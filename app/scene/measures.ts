@@ -15,6 +15,8 @@ export interface Measure {
   readonly mm: number;
   readonly lines: readonly (readonly [Vec3, Vec3])[];
   readonly label: Vec3;
+  /** What is written instead of the size. */
+  readonly text?: string;
   /** The layer over which the size was asked for. */
   readonly over?: string;
   /** Where it is only worth reading from one side: the direction of that side. */

@@ -65,6 +65,7 @@ function directionOf(look: Exclude<Look, 'room'>, { run, first }: Sighted, prese
   const directions: Readonly<Record<Exclude<Look, 'room'>, Vec3>> = {
     fit: present,
     front,
+    behind: scale(front, -1),
     plan: unit(add([0, 0, 1], scale(foot, HAIR))),
     left: scale(along, -1),
     right: along,

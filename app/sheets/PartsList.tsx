@@ -1,9 +1,11 @@
-import { type ReactNode, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { alike } from '../../src/flow';
 import { Choice } from '../shell/Choice';
 import { useApp, useDesign } from '../store/hooks';
-import { type Heading, ONE_BY_ONE, TOGETHER } from './columns';
+import { ONE_BY_ONE, TOGETHER } from './columns';
+import { fittedOf, fittedTogether } from './fitted';
 import { AlikeRow, PartRow } from './rows';
+import { Table } from './Table';
 
 /** Rows shown at a time: a browser lays out this many without delay. */
 export const ROWS = 250;
@@ -37,23 +39,6 @@ function Pager({ page, pages, onPage }: PagerProps) {
   );
 }
 
-function Table({ headings, children }: { readonly headings: readonly Heading[]; readonly children: ReactNode }) {
-  return (
-    <table>
-      <thead>
-        <tr>
-          {headings.map(({ title, full, number }) => (
-            <th key={title} scope="col" className={number ? 'number' : undefined} abbr={full} title={full}>
-              {title}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>{children}</tbody>
-    </table>
-  );
-}
-
 /** Every thing to cut, in the order in which it is made, one by one or like ones together; choosing a row picks the part out. */
 export function PartsList() {
   const { parts, job } = useDesign();
@@ -62,6 +47,7 @@ export function PartsList() {
   const [asked, setPage] = useState(0);
   const lots = useMemo(() => alike(parts), [parts]);
   const names = useMemo(() => new Map(job.stock.items.map(({ id, name }) => [id, name])), [job.stock]);
+  const fitted = useMemo(() => new Map(parts.map((part) => [part.mark, fittedOf(part)])), [parts]);
   const pages = Math.max(1, Math.ceil((way === 'single' ? parts : lots).length / ROWS));
   const page = Math.min(asked, pages - 1);
   const here = <T,>(rows: readonly T[]): readonly T[] => rows.slice(page * ROWS, (page + 1) * ROWS);
@@ -88,6 +74,7 @@ export function PartsList() {
                 part={part}
                 job={job}
                 material={material(part.material)}
+                fitted={fittedOf(part)}
                 picked={part.mark === selected}
               />
             ))}
@@ -100,6 +87,7 @@ export function PartsList() {
                 alike={lot}
                 job={job}
                 material={material(lot.part.material)}
+                fitted={fittedTogether(lot.marks.map((mark) => fitted.get(mark) ?? ''))}
                 picked={selected !== null && lot.marks.includes(selected)}
               />
             ))}

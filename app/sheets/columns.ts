@@ -20,6 +20,7 @@ export const ONE_BY_ONE: readonly Heading[] = [
   { title: 'Material' },
   ...SIZES,
   { title: 'Weight', number: true },
+  { title: 'On', full: 'On which section it is fitted, or on site' },
 ];
 
 /** The list of what is cut alike. */
@@ -30,4 +31,5 @@ export const TOGETHER: readonly Heading[] = [
   { title: 'Material' },
   ...SIZES,
   { title: 'Each', full: 'Weight of each', number: true },
+  { title: 'On', full: 'On which sections they are fitted, or on site' },
 ];

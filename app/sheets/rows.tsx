@@ -9,6 +9,8 @@ import { markRanges } from './mark-ranges';
 interface RowProps {
   readonly job: Job;
   readonly material: string;
+  /** On which section, or on site. */
+  readonly fitted: string;
   /** Whether the part, or one of those cut alike, is picked out. */
   readonly picked: boolean;
 }
@@ -41,7 +43,7 @@ function Taken({ part, head, picked, children }: TakenProps) {
   );
 }
 
-function Cells({ part, material, job }: { readonly part: Part } & Omit<RowProps, 'picked'>) {
+function Cells({ part, material, fitted, job }: { readonly part: Part } & Omit<RowProps, 'picked'>) {
   return (
     <>
       <td className="material">{unbroken(material)}</td>
@@ -50,6 +52,7 @@ function Cells({ part, material, job }: { readonly part: Part } & Omit<RowProps,
       <td className="number">{figure(part.size.thickness, job)}</td>
       <td className="ends">{endsBrief(part.ends)}</td>
       <td className="number">{weight(part.weightKg)}</td>
+      <td className="fitted">{fitted}</td>
     </>
   );
 }

@@ -3,7 +3,7 @@ import { Decisions } from '../decisions/Decisions';
 import { openFile } from '../effects/files';
 import { Facts } from '../facts/Facts';
 import { RodBoard } from '../rod/RodBoard';
-import { PartsList } from '../sheets/PartsList';
+import { Lists } from '../sheets/Lists';
 import { app } from '../store/app';
 import { useApp } from '../store/hooks';
 import { ErrorBoundary } from './ErrorBoundary';
@@ -15,6 +15,7 @@ import { ViewBar } from './ViewBar';
 
 /** The 3D view brings its own renderer along, so it comes after the rest of the screen. */
 const Scene = lazy(() => import('../scene/Scene'));
+const AssemblyPanel = lazy(() => import('../assembly/AssemblyPanel'));
 
 /** A job file dropped anywhere on the board is opened. */
 function useDrop(): void {
@@ -42,19 +43,26 @@ function Middle() {
   const job = useApp((state) => state.document);
   return (
     <main className="middle" aria-label="Board">
-      {pane === 'unit' ? <ViewBar /> : <div />}
-      <div className="stage">
+      {pane === 'parts' ? <div /> : <ViewBar />}
+      <div className="stage" data-pane={pane}>
         {/* Hidden, not taken down: what the view has built stays built. */}
-        <div className="fill" hidden={pane !== 'unit'}>
+        <div className="fill" hidden={pane === 'parts'}>
           <ErrorBoundary what="The view" tryAgainOn={job}>
             <Suspense fallback={<p className="waiting">Bringing up the view…</p>}>
               <Scene />
             </Suspense>
           </ErrorBoundary>
         </div>
+        {pane === 'assembly' ? (
+          <ErrorBoundary what="The assembly" tryAgainOn={job}>
+            <Suspense fallback={<p className="waiting">Working out the steps…</p>}>
+              <AssemblyPanel />
+            </Suspense>
+          </ErrorBoundary>
+        ) : null}
         {pane === 'parts' ? (
-          <ErrorBoundary what="The parts list" tryAgainOn={job}>
-            <PartsList />
+          <ErrorBoundary what="The lists" tryAgainOn={job}>
+            <Lists />
           </ErrorBoundary>
         ) : null}
       </div>

@@ -62,6 +62,7 @@ function Steps() {
 
 const panes: readonly { readonly value: Pane; readonly label: string }[] = [
   { value: 'unit', label: 'Unit' },
+  { value: 'assembly', label: 'Assembly' },
   { value: 'parts', label: 'Parts list' },
 ];
 

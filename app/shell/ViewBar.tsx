@@ -14,39 +14,77 @@ const looks: readonly { readonly value: Look; readonly label: string; readonly o
   { value: 'room', label: 'In the room' },
   { value: 'fit', label: 'Fit' },
   { value: 'front', label: 'Front', of: true },
+  { value: 'behind', label: 'From behind', of: true },
   { value: 'plan', label: 'Plan' },
   { value: 'left', label: 'Left end', of: true },
   { value: 'right', label: 'Right end', of: true },
 ];
 
-/** How the unit is looked at. */
+/** From where one looks. */
+function Looks() {
+  const run = useCurrentRun();
+  const { look } = app.getState();
+  return (
+    <fieldset className="group" aria-label="Look from">
+      {looks.map(({ value, label, of }) => (
+        <button
+          key={value}
+          type="button"
+          title={of && run ? `${label} of ${run.name}` : undefined}
+          onClick={() => look(value)}
+        >
+          {label}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+/** How far the sections are drawn apart, in hundredths. */
+function Apart() {
+  const apart = useApp((state) => state.view.apart);
+  const hundredths = Math.round(apart * 100);
+  return (
+    <label className="apart">
+      <span>Drawn apart</span>
+      <input
+        type="range"
+        min={0}
+        max={100}
+        step={5}
+        value={hundredths}
+        aria-valuetext={`${hundredths} %`}
+        onChange={(event) => app.getState().setApart(Number(event.target.value) / 100)}
+      />
+    </label>
+  );
+}
+
+const Tick = (props: { readonly label: string; readonly on: boolean; readonly onChange: (on: boolean) => void }) => (
+  <label className="tick-inline">
+    <input type="checkbox" checked={props.on} onChange={(event) => props.onChange(event.target.checked)} />
+    <span>{props.label}</span>
+  </label>
+);
+
+/** How the unit is looked at. A step of its assembly is built as far as it is. */
 export function ViewBar() {
   const view = useApp((state) => state.view);
-  const run = useCurrentRun();
-  const { setMode, look, setShowDimensions } = app.getState();
+  const { setMode, setShowDimensions, setSiteShown } = app.getState();
+  const whole = view.pane === 'unit';
   return (
     <div className="view-bar">
-      <Choice legend="How far it is built" name="stage" value={view.mode} options={stages} onValue={setMode} />
-      <fieldset className="group" aria-label="Look from">
-        {looks.map(({ value, label, of }) => (
-          <button
-            key={value}
-            type="button"
-            title={of && run ? `${label} of ${run.name}` : undefined}
-            onClick={() => look(value)}
-          >
-            {label}
-          </button>
-        ))}
-      </fieldset>
-      <label className="tick-inline">
-        <input
-          type="checkbox"
-          checked={view.showDimensions}
-          onChange={(event) => setShowDimensions(event.target.checked)}
-        />
-        <span>Dimensions</span>
-      </label>
+      {whole ? (
+        <Choice legend="How far it is built" name="stage" value={view.mode} options={stages} onValue={setMode} />
+      ) : null}
+      <Looks />
+      {whole ? (
+        <>
+          <Tick label="Dimensions" on={view.showDimensions} onChange={setShowDimensions} />
+          <Tick label="Site-fitted" on={view.siteShown} onChange={setSiteShown} />
+          <Apart />
+        </>
+      ) : null}
     </div>
   );
 }

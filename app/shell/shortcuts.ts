@@ -31,6 +31,7 @@ export const shortcuts: readonly Shortcut[] = [
   { label: 'Look from above', keys: '2', matches: plain('2'), run: (s) => s.getState().look('plan') },
   { label: 'Look at the left end', keys: '3', matches: plain('3'), run: (s) => s.getState().look('left') },
   { label: 'Look at the right end', keys: '4', matches: plain('4'), run: (s) => s.getState().look('right') },
+  { label: 'Look from behind', keys: 'B', matches: plain('b'), run: (s) => s.getState().look('behind') },
   { label: 'As finished', keys: '5', matches: plain('5'), run: (s) => s.getState().setMode('finished') },
   { label: 'As clad', keys: '6', matches: plain('6'), run: (s) => s.getState().setMode('clad') },
   { label: 'As framed', keys: '7', matches: plain('7'), run: (s) => s.getState().setMode('framed') },
@@ -45,6 +46,18 @@ export const shortcuts: readonly Shortcut[] = [
     keys: 'P',
     matches: plain('p'),
     run: (s) => s.getState().setPane(s.getState().view.pane === 'unit' ? 'parts' : 'unit'),
+  },
+  {
+    label: 'The unit, or its assembly step by step',
+    keys: 'A',
+    matches: plain('a'),
+    run: (s) => s.getState().setPane(s.getState().view.pane === 'assembly' ? 'unit' : 'assembly'),
+  },
+  {
+    label: 'Drawn apart, or together',
+    keys: 'X',
+    matches: plain('x'),
+    run: (s) => s.getState().setApart(s.getState().view.apart > 0 ? 0 : 1),
   },
   {
     label: 'The rod, folded away or not',

@@ -4,7 +4,16 @@ import type { Job } from '../../src/vocabulary/job';
 import type { BuildStage } from '../../src/vocabulary/part';
 import { after, before, joined, type Step, withStep } from './history';
 import { newId } from './ids';
-import { firstView, type Keeping, type Look, type Notice, type Pane, type View } from './view';
+import {
+  firstView,
+  type Keeping,
+  type ListName,
+  type Look,
+  type Notice,
+  type Pane,
+  type Thing,
+  type View,
+} from './view';
 
 /** An edit: changes the draft in place, or returns the new job and leaves the draft alone. */
 // biome-ignore lint/suspicious/noConfusingVoidType: a recipe that changes the draft returns nothing
@@ -27,11 +36,18 @@ export interface Actions {
   renameDocument(documentId: string): void;
   /** Picks out a part by its mark; with `run`, brings that run on to the rod too. */
   select(mark: string | null, run?: string): void;
+  /** Takes an opening, a join or a bay in hand; a part that was picked out is put down. With `run`, brings that run on to the rod too. */
+  take(thing: Thing | null, run?: string): void;
   setRun(run: string): void;
   setMode(mode: BuildStage): void;
   look(request: Look): void;
   setShowDimensions(show: boolean): void;
+  /** Draws the sections apart: 0 together, 1 as far as it goes. */
+  setApart(apart: number): void;
+  setSiteShown(shown: boolean): void;
+  setStep(step: number): void;
   setPane(pane: Pane): void;
+  setList(list: ListName): void;
   /** Folds the rod away under what is in the middle, or unfolds it there. */
   foldRod(folded: boolean): void;
   notify(notice: Notice | null): void;
@@ -135,6 +151,8 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
           view: {
             ...view,
             selected: null,
+            thing: null,
+            step: 0,
             run: '',
             camera: { request: 'room', serial: view.camera.serial + 1 },
           },
@@ -142,12 +160,17 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
       },
 
       renameDocument: (id) => set({ documentId: id }),
-      select: (mark, run) => look(run === undefined ? { selected: mark } : { selected: mark, run }),
+      select: (mark, run) => look({ selected: mark, thing: null, ...(run === undefined ? {} : { run }) }),
+      take: (thing, run) => look({ thing, selected: null, ...(run === undefined ? {} : { run }) }),
       setRun: (run) => look({ run }),
       setMode: (mode) => look({ mode }),
       look: (request) => look({ camera: { request, serial: get().view.camera.serial + 1 } }),
       setShowDimensions: (show) => look({ showDimensions: show }),
+      setApart: (apart) => look({ apart: Math.max(0, Math.min(1, apart)) }),
+      setSiteShown: (shown) => look({ siteShown: shown }),
+      setStep: (step) => look({ step: Math.max(0, step) }),
       setPane: (pane) => look({ pane }),
+      setList: (list) => look({ list }),
       foldRod: (folded) => {
         const { pane, rodFolded } = get().view;
         look({ rodFolded: { ...rodFolded, [pane]: folded } });

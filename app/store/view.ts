@@ -1,9 +1,20 @@
 import type { BuildStage } from '../../src/vocabulary/part';
 
 /** Where to look from; `room`: as somebody in the room sees it; `fit` keeps the direction and brings the whole unit into view. */
-export type Look = 'room' | 'fit' | 'front' | 'plan' | 'left' | 'right';
+export type Look = 'room' | 'fit' | 'front' | 'behind' | 'plan' | 'left' | 'right';
 
-export type Pane = 'unit' | 'parts';
+export type Pane = 'unit' | 'assembly' | 'parts';
+
+/** Which of the lists is in the middle. */
+export type ListName = 'parts' | 'fixings' | 'spacers' | 'maps' | 'site';
+
+/** What is in hand on the rod besides a part: an opening or a join by hand, by its place in the job's list; a bay, by the job's numbers. */
+export type Thing =
+  | { readonly kind: 'opening'; readonly index: number }
+  | { readonly kind: 'join'; readonly index: number }
+  | { readonly kind: 'bay'; readonly run: number; readonly bay: number };
+
+export const sameThing = (a: Thing | null, b: Thing | null): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Whether the browser has the job as it stands: not asked yet, on its way, safe, or refused. */
 export type Keeping = 'untouched' | 'keeping' | 'kept' | 'failed';
@@ -18,8 +29,16 @@ export interface View {
   /** A new serial asks the camera to move, even to where it was asked to go before. */
   readonly camera: { readonly request: Look | null; readonly serial: number };
   readonly showDimensions: boolean;
-  /** What fills the middle: the unit itself, or the list of its parts. */
+  readonly thing: Thing | null;
+  /** How far the sections are drawn apart, 0 to 1. */
+  readonly apart: number;
+  /** Whether what is fitted on site is told apart by its colour. */
+  readonly siteShown: boolean;
+  /** The step of the assembly that is looked at, 0 the first. */
+  readonly step: number;
+  /** What fills the middle: the unit itself, how it is put together, or the lists. */
   readonly pane: Pane;
+  readonly list: ListName;
   /** Whether the rod under each of them is folded away. */
   readonly rodFolded: Readonly<Record<Pane, boolean>>;
 }
@@ -30,9 +49,14 @@ export const firstView: View = {
   run: '',
   camera: { request: null, serial: 0 },
   showDimensions: true,
+  thing: null,
+  apart: 0,
+  siteShown: false,
+  step: 0,
   pane: 'unit',
-  // A list wants the room.
-  rodFolded: { unit: false, parts: true },
+  list: 'parts',
+  // A list wants the room, and so does the assembly.
+  rodFolded: { unit: false, assembly: true, parts: true },
 };
 
 /** Something to tell the user; `lines` are the single points, each with its path where it has one. */

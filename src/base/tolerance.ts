@@ -6,3 +6,6 @@ export const CHORD_ERROR = 0.03;
 
 /** Angles nearer than this are the same, degrees: a mitre saw's scale is read to a quarter of a degree at best (common practice, no source). */
 export const SAME_ANGLE_DEG = 0.005;
+
+/** Timber keeps this far from the edge of a hole in what covers it, mm: a jigsaw wanders (common practice, no source). */
+export const CLEAR_OF_HOLE = 5;

@@ -1,10 +1,14 @@
 import type { Finding } from '../vocabulary/finding';
 import type { Job } from '../vocabulary/job';
+import type { Scribe } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
 import type { Section } from '../vocabulary/section';
+import { carried } from './carry';
 import { levelFloor } from './floor';
+import { openEnds } from './free-end';
 import { sawTilt } from './saw-tilt';
+import { scribeEnough } from './scribe';
 import { longestStock } from './stock-length';
 import { outOfSquare } from './walls';
 
@@ -14,9 +18,19 @@ export interface Checked {
   readonly rod: Rod;
   readonly parts: readonly Part[];
   readonly sections: readonly Section[];
+  /** What is to be scribed to the walls. */
+  readonly scribes: readonly Scribe[];
 }
 
 /** Every check, in the order in which its findings are shown among equals. A new check is a file and a line here. */
-const CHECKS: readonly ((checked: Checked) => readonly Finding[])[] = [longestStock, sawTilt, outOfSquare, levelFloor];
+const CHECKS: readonly ((checked: Checked) => readonly Finding[])[] = [
+  carried,
+  longestStock,
+  sawTilt,
+  outOfSquare,
+  scribeEnough,
+  levelFloor,
+  openEnds,
+];
 
 export const checkAll = (checked: Checked): readonly Finding[] => CHECKS.flatMap((check) => check(checked));

@@ -13,11 +13,12 @@ export const OPTIONS: Readonly<Record<string, string>> = {
   kind: 'front or framing (default: front)',
   format: 'json, csv, svg or text, as far as the command has it',
   alike: 'identical parts together; takes no value',
+  each: 'of every part; takes no value',
   out: 'file to write (default: standard output)',
 };
 
 /** Options that are there or not. */
-const SWITCHES: readonly string[] = ['alike'];
+const SWITCHES: readonly string[] = ['alike', 'each'];
 
 /** Reads `--name value`, `--name=value` and `--switch`; everything else is a word. Throws a UsageError for an unknown option or a missing value. */
 export function readArgs(typed: readonly string[]): Args {

@@ -3,18 +3,12 @@ import { modelGlb } from '../exports/gltf';
 import { cuttingJson, drawingJson, findingsJson, partsJson, rodJson } from '../exports/json';
 import { elevationSheet, rodSheet } from '../exports/sheets';
 import { alike, elevation, newJob, rodDrawing, writeJob } from '../flow';
-import { type Args, choiceOf, OPTIONS, UsageError } from './args';
-import { type Channels, deliver } from './files';
+import { choiceOf, OPTIONS, UsageError } from './args';
+import type { Command } from './command';
+import { MAKING_COMMANDS } from './commands-making';
+import { deliver } from './files';
 import { DONE, onJob, onlyRun, operand, runOf } from './on-job';
 import { checkText, cuttingText, partsText, rodText } from './words';
-
-interface Command {
-  readonly usage: string;
-  readonly help: string;
-  /** Options it takes. */
-  readonly takes: readonly string[];
-  run(args: Args, channels: Channels): number | Promise<number>;
-}
 
 /** Every command, in the order in which one needs them. */
 export const COMMANDS: Readonly<Record<string, Command>> = {
@@ -92,6 +86,7 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
       return onJob(args, channels, (worked) => modelGlb(worked.parts, worked.job.unit.name));
     },
   },
+  ...MAKING_COMMANDS,
   help: {
     usage: 'help',
     help: 'this page',

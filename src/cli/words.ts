@@ -4,6 +4,7 @@ import { cautionsOf } from '../flow';
 import type { Design } from '../vocabulary/design';
 import type { Job } from '../vocabulary/job';
 import type { Alike, Part } from '../vocabulary/part';
+import { columns } from './columns';
 import { findingLines } from './findings';
 
 /** "1 run", "2 runs". */
@@ -70,17 +71,4 @@ export function rodText({ job, rod, marks }: Design): string {
         .map((mark) => [run.id, mark.lane, size(mark.x), mark.reason]),
     ),
   ]);
-}
-
-function columns(rows: readonly (readonly string[])[]): string {
-  const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => (row[i] ?? '').length)));
-  return rows
-    .map(
-      (row) =>
-        `${row
-          .map((cell, i) => cell.padEnd(widths[i] ?? 0))
-          .join('  ')
-          .trimEnd()}\n`,
-    )
-    .join('');
 }

@@ -18,6 +18,12 @@ export function crossIssues(job: Job, rooms: readonly RoomWords[]): Issue[] {
     ...levelIssues(job),
     ...roomIssues(job, rooms),
     ...usedOnce(
+      job.unit.bays.map(({ run, bay }) => `run ${run}, bay ${bay}`),
+      ['unit', 'bays'],
+      'bay',
+    ),
+    ...risingIssues(job.fit.bolts, ['fit', 'bolts']),
+    ...usedOnce(
       job.survey.walls.map((wall) => wall.name),
       ['survey', 'walls'],
       'name',

@@ -54,12 +54,13 @@ export function addRun(
   const before = runs[at - 1];
   const added: Run = { ...run, deflectionDeg: before ? before.deflectionDeg : deflectionDeg };
   const left = runs.slice(0, at).map((old, i) => (i === at - 1 ? { ...old, deflectionDeg } : old));
-  const levels = job.survey.levels.map((level) => (level.run > at ? { ...level, run: level.run + 1 } : level));
-  return withSurvey(withPlan(job, { runs: [...left, added, ...runs.slice(at)] }), { levels });
+  const moved = <T extends { readonly run: number }>(things: readonly T[]): readonly T[] =>
+    things.map((thing) => (thing.run > at ? { ...thing, run: thing.run + 1 } : thing));
+  return withCounted(withPlan(job, { runs: [...left, added, ...runs.slice(at)] }), moved);
 }
 
 /**
- * Takes a run away, with the levels measured along it. The corner on its left stays, now between its neighbours; taking the last
+ * Takes a run away, with the levels, openings, bays and joins that are told along it. The corner on its left stays, now between its neighbours; taking the last
  * run away takes its corner too. Throws for the only run.
  */
 export function removeRun(job: Job, index: number): Job {
@@ -70,10 +71,23 @@ export function removeRun(job: Job, index: number): Job {
   const kept = runs
     .filter((_, i) => i !== index)
     .map((run, i) => (wasLast && i === index - 1 && run.deflectionDeg !== 0 ? { ...run, deflectionDeg: 0 } : run));
-  const levels = job.survey.levels
-    .filter((level) => level.run !== index + 1)
-    .map((level) => (level.run > index + 1 ? { ...level, run: level.run - 1 } : level));
-  return withSurvey(withPlan(job, { runs: kept }), { levels });
+  const moved = <T extends { readonly run: number }>(things: readonly T[]): readonly T[] =>
+    things
+      .filter((thing) => thing.run !== index + 1)
+      .map((thing) => (thing.run > index + 1 ? { ...thing, run: thing.run - 1 } : thing));
+  return withCounted(withPlan(job, { runs: kept }), moved);
+}
+
+/** The job with all that is told by its run's number moved with the runs: levels, openings, bays, joins by hand. */
+function withCounted(job: Job, moved: <T extends { readonly run: number }>(things: readonly T[]) => readonly T[]): Job {
+  const { openings, bays, joins } = job.unit;
+  const unit = {
+    ...job.unit,
+    openings: moved(openings),
+    bays: moved(bays),
+    joins: joins.by === 'hand' ? { ...joins, at: moved(joins.at) } : joins,
+  };
+  return withSurvey({ ...job, unit }, { levels: moved(job.survey.levels) });
 }
 
 /** Adds a surveyed wall. Throws when there is one of that name. */

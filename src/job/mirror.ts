@@ -1,8 +1,12 @@
 import type { Decision } from '../vocabulary/field';
 import type { Job, Rhythm, Run, Survey, SurveyedWall } from '../vocabulary/job';
+import { mirroredMaking } from './mirror-making';
 
 /** The length of a run's frame line, mm, as the rod has it. */
 export type FrameLength = (run: number) => number;
+
+/** How many bays a run has, as the rod has it. */
+export type BayCount = (run: number) => number;
 
 /**
  * The same unit as seen in a mirror: what was at the left is at the right.
@@ -11,9 +15,11 @@ export type FrameLength = (run: number) => number;
  * - Pillar marks and floor levels are measured from the left end of the frame line, so they become its length less themselves.
  *   A run taken over the frame has that length; for any other the rod's is asked. Throws when it is needed and not given.
  * - Decisions that say 'left' or 'right' (where the studs' module starts) say the other.
+ * - Joins, openings and single bays stand at their mirror image: those are counted from the left too. Flaps change their hinge.
+ *   Throws when bays are decided on and `bayCount` is not given.
  * - Walls are turned with the plan: their direction is from what is now the first run. A lean stays what it is.
  */
-export function mirrorJob(job: Job, frameLength?: FrameLength): Job {
+export function mirrorJob(job: Job, frameLength?: FrameLength, bayCount?: BayCount): Job {
   const { plan, elements } = job.unit;
   const lengthOf = (index: number): number => {
     const run = plan.runs[index];
@@ -29,6 +35,7 @@ export function mirrorJob(job: Job, frameLength?: FrameLength): Job {
       ...job.unit,
       plan: { runs: mirroredRuns(plan.runs, lengthOf), leftEnd: plan.rightEnd, rightEnd: plan.leftEnd },
       elements: Object.fromEntries(Object.entries(elements).map(([kind, decisions]) => [kind, otherHand(decisions)])),
+      ...mirroredMaking(job.unit, (run, x) => kept(lengthOf(run) - x), bayCount),
     },
   };
 }
@@ -37,10 +44,17 @@ function mirroredRuns(runs: readonly Run[], lengthOf: FrameLength): Run[] {
   const count = runs.length;
   return runs.map((_, i) => {
     const from = count - 1 - i;
-    const { rhythm, ...run } = runs[from] as Run;
+    const { rhythm, flap: atItsRight, ...run } = runs[from] as Run;
+    void atItsRight;
     const corner = runs[i === count - 1 ? count - 1 : from - 1] as Run;
     const through = i === count - 1 ? corner.through : OTHER[corner.through];
-    const turned = { ...run, deflectionDeg: corner.deflectionDeg, through };
+    const { flap } = corner;
+    const turned = {
+      ...run,
+      deflectionDeg: corner.deflectionDeg,
+      through,
+      ...(flap ? { flap: { ...flap, hinge: flap.hinge === 'left' ? ('right' as const) : ('left' as const) } } : {}),
+    };
     return rhythm ? { ...turned, rhythm: mirroredRhythm(rhythm, () => lengthOf(from)) } : turned;
   });
 }

@@ -41,7 +41,7 @@ export function newJob(name: string, rooms: readonly RoomWords[]): Job {
       height: unitFields.height.default,
       depth: unitFields.depth.default,
       elements,
-      joins: { by: 'none' },
+      joins: { by: 'least' },
       openings: [],
       bays: [],
     },

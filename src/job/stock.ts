@@ -71,6 +71,70 @@ const moulding = (id: string, name: string, section: Outline, pencePerM: number)
   lengths: byTheMetre(pencePerM, id.startsWith('skirting') ? [2400, 3000, 4200, 5400] : [2400, 3000]),
 });
 
+/**
+ * Mouldings that lie under a top: back on the front, upper edge against the top, where they stand out furthest. Their hollows and rounds
+ * are quadrants with a flat (3 to 8 mm) above and below.
+ */
+function underTop(): readonly Moulding[] {
+  const section = (...segments: Outline['segments']): Outline => ({ start: [0, 0], segments });
+  return [
+    moulding(
+      'undertop-scotia-25',
+      'Moulding under a top, scotia, 25 × 18',
+      section(
+        { to: [25, 0] },
+        { to: [25, 18] },
+        { to: [22, 18] },
+        { to: [8, 4], radius: -14 },
+        { to: [0, 4] },
+        { to: [0, 0] },
+      ),
+      160,
+    ),
+    moulding(
+      'undertop-ovolo-20',
+      'Moulding under a top, ovolo, 20 × 18',
+      section(
+        { to: [20, 0] },
+        { to: [20, 18] },
+        { to: [17, 18] },
+        { to: [17, 16] },
+        { to: [4, 3], radius: 13 },
+        { to: [0, 3] },
+        { to: [0, 0] },
+      ),
+      150,
+    ),
+    moulding(
+      'undertop-cavetto-32',
+      'Moulding under a top, cavetto and bead, 32 × 16',
+      section(
+        { to: [32, 0] },
+        { to: [32, 16] },
+        { to: [29, 16] },
+        { to: [19, 6], radius: -10 },
+        { to: [14, 6] },
+        { to: [6, 6], radius: 4 },
+        { to: [0, 6] },
+        { to: [0, 0] },
+      ),
+      190,
+    ),
+  ];
+}
+
+/** A round rail: two half rounds, its axis in the middle. Density of beech: from memory, typical, 720 kg/m³. */
+function footRail(): Moulding {
+  const section: Outline = {
+    start: [0, 22.5],
+    segments: [
+      { to: [45, 22.5], radius: 22.5 },
+      { to: [0, 22.5], radius: 22.5 },
+    ],
+  };
+  return { ...moulding('rail-round-45', 'Foot rail, beech, 45 round', section, 1150), densityKgM3: 720 };
+}
+
 const mouldings: readonly Moulding[] = [
   moulding('skirting-ogee-120', 'Skirting, ogee, 120 × 18', mouldedStrip(120, 18, ogee(9, 27, 3)), 340),
   moulding('skirting-torus-145', 'Skirting, torus, 145 × 18', mouldedStrip(145, 18, torus(14, 5)), 390),
@@ -83,6 +147,8 @@ const mouldings: readonly Moulding[] = [
     170,
   ),
   moulding('panel-bead-25', 'Panel moulding, bead, 25 × 12', panelMoulding(25, 12, bead(8, 2), chamfer(2, 2)), 180),
+  ...underTop(),
+  footRail(),
 ];
 
 const hardwood = (
@@ -116,6 +182,7 @@ export const STOCK_ITEMS: readonly StockItem[] = [
   timber(38, 63, 145),
   timber(38, 89, 190),
   timber(47, 75, 215),
+  timber(25, 38, 70),
   ...mouldings,
   ...hardwoods,
 ];

@@ -1,6 +1,6 @@
 import type { Alike, Part } from '../vocabulary/part';
 
-/** Identical parts together, in the order of the first of each: same name, material, size to a hundredth, ends, edges and grooves. */
+/** Identical parts together, in the order of the first of each: same name, material, size to a hundredth, ends, edges, grooves, holes, other work and stuff left on. */
 export function alike(parts: readonly Part[]): readonly Alike[] {
   const groups = new Map<string, { marks: string[]; part: Part }>();
   for (const part of parts) {
@@ -13,7 +13,22 @@ export function alike(parts: readonly Part[]): readonly Alike[] {
 }
 
 /** All that decides how a part is cut, as text. Numbers to a hundredth, so that the noise of the last digits doesn't part twins. */
-function likeness({ kind, name, material, section, size, shortPoint, ends, edges, grooves }: Part): string {
-  const cut = [kind, name, material, section, size, shortPoint, ends, edges, grooves];
+function likeness(part: Part): string {
+  const {
+    kind,
+    name,
+    material,
+    section,
+    size,
+    shortPoint,
+    ends,
+    edges,
+    grooves,
+    work = [],
+    oversize = [],
+    shape,
+  } = part;
+  const holes = shape.kind === 'board' ? shape.holes : [];
+  const cut = [kind, name, material, section, size, shortPoint, ends, edges, grooves, holes, work, oversize];
   return JSON.stringify(cut, (_, value) => (typeof value === 'number' ? Math.round(value * 100) / 100 + 0 : value));
 }

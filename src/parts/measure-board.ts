@@ -14,8 +14,10 @@ const LEVEL = 1e-6;
 export function measureBoard(board: Board, edgeNames: readonly [string, string] = EDGE_NAMES): Measure {
   const rings = ringsOf(board).map((ring) => ring.points);
   const { min, max } = polygonBounds(rings.flat());
-  const size = { length: max[0] - min[0], width: max[1] - min[1], thickness: board.thickness };
-  const over = { across: size.width, out: size.thickness, edgeNames };
+  const over = { across: max[1] - min[1], out: board.thickness, edgeNames };
+  const turned = board.sawn === true && over.out > over.across;
+  const [width, thickness] = turned ? [over.out, over.across] : [over.across, over.out];
+  const size = { length: max[0] - min[0], width, thickness };
   return {
     size,
     shortPoint: Math.min(...rings.map(shortestEdgeAlong)),

@@ -1,4 +1,5 @@
 import { boundsOf, flatten } from '../base/outline';
+import { endSection } from '../base/solid/hollows';
 import type { EndPlane, Stick } from '../vocabulary/shape';
 import { EDGE_NAMES, endCutOf } from './end-cut';
 import type { Measure } from './measured';
@@ -11,7 +12,7 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
   let first = Infinity;
   let last = -Infinity;
   let shortPoint = Infinity;
-  for (const [u, v] of flatten(section)) {
+  for (const [u, v] of flatten(endSection(stick))) {
     const from = at(start, u, v);
     const to = at(end, u, v);
     first = Math.min(first, from);

@@ -51,7 +51,7 @@ export function breachesOf(load: Load, carry: Carry): readonly Breach[] {
 const NOISE = 1e-6;
 
 const over = (what: string, value: number, limit: number, source: string): readonly Breach[] =>
-  value > limit + NOISE ? [{ what, value, limit, source }] : [];
+  value > limit + NOISE ? [{ what, value, limit, source, byCutting: true }] : [];
 
 /** Through an opening end-on: upright, or on its back. What is nearest to passing is told. */
 function through(what: string, depth: number, height: number, wide: number, high: number): readonly Breach[] {
@@ -67,7 +67,7 @@ function through(what: string, depth: number, height: number, wide: number, high
   ].map((way) => way.filter(({ value, limit }) => value > limit + NOISE));
   const worst = (way: (typeof ways)[number]): number => Math.max(0, ...way.map(({ value, limit }) => value - limit));
   const [best] = [...ways].sort((a, b) => worst(a) - worst(b));
-  return best.map((breach) => ({ ...breach, source: 'the job: clear sizes' }));
+  return best.map((breach) => ({ ...breach, source: 'the job: clear sizes', byCutting: false }));
 }
 
 function round({ length, depth, height }: Load, { corridorBefore, corridorAfter }: Carry): readonly Breach[] {

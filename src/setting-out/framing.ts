@@ -2,16 +2,23 @@ import { tenth } from '../base/tenth';
 import type { Backing, CornerFillet, RunFraming } from '../vocabulary/backing';
 import type { Finding } from '../vocabulary/finding';
 import type { Rod, RodRun } from '../vocabulary/rod';
+import { movedFindings } from './bands';
 import { frameCorner } from './corner';
+import type { Kept } from './keep-outs';
 import { layNoggins } from './noggins';
 import { standStuds } from './studs';
 
+export interface Framed {
+  readonly framing: readonly RunFraming[];
+  /** Studs that are needed and that an opening leaves no place. */
+  readonly kept: readonly Kept[];
+  readonly findings: readonly Finding[];
+}
+
 /** Meets the backing that the rooms ask for with studs and noggins, run by run. A run that is not sound gets none. */
-export function frameUp(
-  rod: Rod,
-  backing: readonly Backing[],
-): { readonly framing: readonly RunFraming[]; readonly findings: readonly Finding[] } {
+export function frameUp(rod: Rod, backing: readonly Backing[]): Framed {
   const findings: Finding[] = [];
+  const kept: Kept[] = [];
   const asked = byRun(backing);
   const framing = rod.runs
     .filter((run) => run.sound)
@@ -21,6 +28,7 @@ export function frameUp(
       const to = run.right.frameAt;
       const lines = [from, ...run.joins.map((j) => j.x), to];
       const plates = lines.slice(1).map((end, i) => ({ from: lines[i], to: end }));
+      const keepOuts = mine.filter((b) => b.kind === 'keep-out');
       // Each section's frame is built for itself: its ends, its studs, its module.
       const stood = plates.map((plate) =>
         standStuds(
@@ -29,21 +37,33 @@ export function frameUp(
           plate.to,
           rod.timber,
           mine.filter((b) => b.kind === 'stud'),
+          keepOuts.filter((k) => k.from < plate.to && k.to > plate.from),
         ),
       );
-      findings.push(...stood.flatMap((s) => s.findings), ...packed(run, rod.timber.depth));
-      const studs = stood.flatMap((s) => s.studs);
-      const noggins = stood.flatMap((s) =>
+      const laid = stood.map((s) =>
         layNoggins(
           s.studs,
           rod.timber,
           { low: rod.frameLow, high: rod.frameHeight },
           mine.filter((b) => b.kind === 'noggin'),
+          keepOuts,
+          s.trimmed,
         ),
       );
+      findings.push(
+        ...stood.flatMap((s) => s.findings),
+        ...movedFindings(
+          run.id,
+          laid.flatMap((l) => l.moved),
+        ),
+        ...packed(run, rod.timber.depth),
+      );
+      kept.push(...stood.flatMap((s) => s.kept));
+      const studs = stood.flatMap((s) => s.studs);
+      const noggins = laid.flatMap((l) => l.noggins);
       return { run: run.id, from, to, plates, studs, noggins, fillets: filletsOf(run, rod.timber.depth) };
     });
-  return { framing, findings };
+  return { framing, kept, findings };
 }
 
 function byRun(backing: readonly Backing[]): ReadonlyMap<string, readonly Backing[]> {

@@ -12,6 +12,9 @@ export const COVER_WIDTH = 40;
 /** A pillar must cover the join by at least this much on each side (common practice, no source). */
 const LEAST_COVER = 10;
 
+/** How far apart two joins of a run must be, mm: each section ends in a stud, and something must be left between. */
+export const leastApart = (face: number): number => 2 * face + LEAST_CLEAR;
+
 /** A run before sections are numbered. */
 export type Unjoined = Omit<RodRun, 'joins' | 'joinAtRight' | 'sections' | 'crossLines' | 'backBays'>;
 
@@ -30,7 +33,7 @@ export function placesIn(run: Unjoined, face: number): readonly Place[] {
       ...(b.mitredLeft ? [] : [strip(b.from)]),
       ...(b.mitredRight ? [] : [strip(b.to - COVER_WIDTH)]),
     ]);
-  return [...pillars, ...strips].filter((p) => roomFor(run, face, [], p.x) > 0).sort((a, b) => a.x - b.x);
+  return [...pillars, ...strips].filter((p) => roomFor(run, face, [], p.x) >= 0).sort((a, b) => a.x - b.x);
 }
 
 const strip = (from: number): Place => ({
@@ -40,10 +43,10 @@ const strip = (from: number): Place => ({
   coverTo: from + COVER_WIDTH,
 });
 
-/** How much clear length the shorter of the pieces beside x keeps, less the least that it must have. Above 0: it can be joined there. */
+/** How much clear length the shorter of the pieces beside x keeps, less the least that it must have. Not below 0: it can be joined there. */
 function roomFor(run: Unjoined, face: number, joined: readonly number[], x: number): number {
   const lines = [Math.max(0, run.left.frameAt), ...joined, Math.min(run.length, run.right.frameAt)];
-  return Math.min(...lines.map((line) => Math.abs(line - x))) - 2 * face - LEAST_CLEAR;
+  return Math.min(...lines.map((line) => Math.abs(line - x))) - leastApart(face);
 }
 
 export interface Joined {
@@ -80,7 +83,7 @@ export function placeJoins(runs: readonly Unjoined[], wishes: readonly JoinMark[
             wish.x,
           )
         : -1;
-      if (place && room > 0)
+      if (place && room >= 0)
         joins.set(
           run.id,
           [...mine, place].sort((a, b) => a.x - b.x),
@@ -125,13 +128,15 @@ function refused(
   covered: boolean,
   path: string,
 ): Finding {
-  const free = placesIn(run, face)
-    .filter((p) => roomFor(run, face, joined, p.x) > 0)
-    .sort((a, b) => Math.abs(a.x - x) - Math.abs(b.x - x))[0];
+  const near = (behind: Place['behind']): Place | undefined =>
+    placesIn(run, face)
+      .filter((p) => p.behind === behind && roomFor(run, face, joined, p.x) >= 0)
+      .sort((a, b) => Math.abs(a.x - x) - Math.abs(b.x - x))[0];
+  const free = near('pillar') ?? near('cover');
   const others = [Math.max(0, run.left.frameAt), ...joined, Math.min(run.length, run.right.frameAt)];
   const apart = Math.min(...others.map((o) => Math.abs(o - x)));
   const why = covered
-    ? `it is ${tenth(apart)} mm from the next join or end, and ${tenth(2 * face + LEAST_CLEAR)} mm is the least`
+    ? `it is ${tenth(apart)} mm from the next join or end, and ${tenth(leastApart(face))} mm is the least`
     : 'nothing would cover it there: it falls in the field of a bay or in an end pillar';
   const where = free
     ? `${tenth(free.x)} mm, ${free.behind === 'pillar' ? 'behind a pillar' : 'under a cover strip'}`

@@ -5,6 +5,7 @@ import type { Vec2 } from '../vocabulary/geometry';
 import type { BayWish, Job, JoinMark } from '../vocabulary/job';
 import type { Demands, Rod, RodRun, RunEnd } from '../vocabulary/rod';
 import { divide } from './bays';
+import { backOf, layCarcass } from './carcass';
 import { crossings } from './crossings';
 import { type EndSeed, endsOf, frameLength } from './ends';
 import { numbered, placeJoins, type Unjoined } from './joins';
@@ -32,10 +33,21 @@ export function setOut(job: Job, demands: readonly Demands[], joins: readonly Jo
     joins,
     asked.timber.face,
   );
-  const runs = numbered(
-    built.map((b) => b.run),
-    joined,
+  const laid = layCarcass(
+    numbered(
+      built.map((b) => b.run),
+      joined,
+    ),
+    demands,
+    {
+      timber: asked.timber,
+      frameLow: asked.frameLow,
+      frameHeight: height - asked.top.thickness,
+      overhang: asked.top.overhang,
+      depth,
+    },
   );
+  const { runs, carcass } = laid;
   const layers = {
     ...asked.layers,
     [asked.top.layer]: { name: asked.top.layer, inner: asked.top.overhang - depth, outer: asked.top.overhang },
@@ -47,6 +59,7 @@ export function setOut(job: Job, demands: readonly Demands[], joins: readonly Jo
     timber: asked.timber,
     frameHeight: height - asked.top.thickness,
     frameLow: asked.frameLow,
+    ...(carcass ? { carcass } : {}),
     flaps: seeds.flatMap(({ id, flap }, i) => (flap ? [{ left: id, right: seeds[i + 1].id, ...flap }] : [])),
     height,
     depth,
@@ -56,7 +69,11 @@ export function setOut(job: Job, demands: readonly Demands[], joins: readonly Jo
       ...flapFaults(job),
       ...noSuchBays(job, runs),
       ...joined.findings,
-      ...crossings({ runs, layers }),
+      ...laid.findings,
+      ...crossings({
+        runs,
+        layers: carcass ? { ...layers, carcass: { name: 'carcass', inner: backOf(carcass), outer: 0 } } : layers,
+      }),
     ],
   };
 }

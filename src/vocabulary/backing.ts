@@ -27,6 +27,8 @@ export type Backing =
       readonly low: number;
       readonly high: number;
       readonly reason: string;
+      /** Index into the job's openings. */
+      readonly opening?: number;
     };
 
 export interface Stud {

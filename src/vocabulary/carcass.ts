@@ -9,13 +9,23 @@ export interface Carcass {
   /** Where it begins, the back of the front frame, and the rear face of its rear posts. */
   readonly front: number;
   readonly back: number;
-  /** Underside of its bottom rails and upper side of its top rails. */
+  /** Underside of its bottom rails and upper side of its top rails: under the top, or under a worktop that reaches further back than the top. */
   readonly low: number;
   readonly high: number;
-  /** Recess for toes at the back: `low` is its height. Depth 0: none. */
+  /** Recess for toes at the back, below `low`: the feet stand this far in from the posts' rear face. 0: none, the posts stand on the floor. */
   readonly toeDepth: number;
-  /** A worktop lower than the top: its upper face, its thickness. */
-  readonly worktop?: { readonly stock: string; readonly high: number; readonly thickness: number };
+  /** Whether rails run from post to post at the back. */
+  readonly rearRail: boolean;
+  /** A worktop lower than the top. */
+  readonly worktop?: CarcassWorktop;
+}
+
+/** A worktop on rails of the carcass: its upper face, its thickness, where its rear edge lies (d). It is notched round posts that it reaches. */
+export interface CarcassWorktop {
+  readonly stock: string;
+  readonly high: number;
+  readonly thickness: number;
+  readonly edge: number;
 }
 
 /** A cross frame stands here, from the front frame to the rear post. */
@@ -33,7 +43,7 @@ export interface BackBay {
   /** Bay of the front (its index) that it lies behind, where there is one. */
   readonly bay?: number;
   readonly wish?: BayWish;
-  /** Clear between bottom and top rails, or under the worktop. */
+  /** Clear at the back: from the bottom rail (the floor, where none runs there) to the rail under the top, or under the worktop. */
   readonly low: number;
   readonly high: number;
 }

@@ -50,9 +50,9 @@ export interface SurveyedWall {
   readonly name: string;
   readonly directionDeg: number;
   readonly leanDeg: number;
-  /** Skirting that is on the wall already and stays there: what stands against the wall is notched over it. Height 0: none. */
-  readonly skirtingHeight: number;
-  readonly skirtingThickness: number;
+  /** Skirting that is on the wall already and stays there: what stands against the wall is notched over it. Not said: none. */
+  readonly skirtingHeight?: number;
+  readonly skirtingThickness?: number;
 }
 
 /** A floor level: at `along` mm from the left end of run number `run` (1 = first), `height` mm above the datum. */

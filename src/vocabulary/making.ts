@@ -1,3 +1,5 @@
+import type { Decision } from './field';
+
 /** A block against which the frame is built: one for each different clear gap. */
 export interface Spacer {
   /** Clear gap, exact; `shopLength` rounded once. */
@@ -106,6 +108,8 @@ export interface SiteWork {
   readonly packers: readonly Packer[];
   readonly scribes: readonly Scribe[];
   readonly notches: readonly Notch[];
+  /** What had to be assumed, in words. */
+  readonly notes?: readonly string[];
 }
 
 /** Everything worked out about the making of a design; nothing of it goes back into the design. */
@@ -116,4 +120,13 @@ export interface Making {
   readonly contacts: readonly Contact[];
   readonly steps: readonly Step[];
   readonly site: SiteWork;
+}
+
+/** One way to set out the frame, by how many different spacers it needs. */
+export interface Layout {
+  readonly spacers: number;
+  readonly studs: number;
+  readonly noggins: number;
+  /** What has to be decided otherwise than now; none for the layout as it is. */
+  readonly decisions: readonly { readonly kind: string; readonly key: string; readonly value: Decision }[];
 }

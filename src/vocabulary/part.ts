@@ -29,13 +29,15 @@ export interface EdgeWork {
   readonly backWidth?: number;
 }
 
-/** A groove run through the length, set out on the visible face from its left edge. */
+/** A groove along the length, set out on the visible face from its left edge. */
 export interface GrooveWork {
   readonly centre: number;
   readonly width: number;
   readonly depth: number;
   /** Of the round cutter that leaves this width at this depth. */
   readonly radius: number;
+  /** How far it stops short of the lower and of the upper end of the board, mm. Left out: it runs through. */
+  readonly stops?: readonly [number, number];
 }
 
 /** How much of the unit is on: a part appears in the view from this stage on. */
@@ -95,6 +97,8 @@ export interface PartDraft {
   readonly fit?: 'site';
   /** Mitred with the neighbour at that end of the run: on site where a join is there. */
   readonly meets?: 'left' | 'right' | 'both';
+  /** Whether it is divided where a join is made; not said: all of frame and skin is, and nothing that is put on them. */
+  readonly dividesAtJoins?: boolean;
   readonly holds?: readonly Hold[];
   readonly oversize?: readonly Oversize[];
   /** Ironmongery that comes with it: hinges, stays, standards, each in words with its number. */

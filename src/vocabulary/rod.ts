@@ -47,6 +47,11 @@ export interface Demands {
     readonly thickness: number;
     readonly overhang: number;
     readonly endOverhang: number;
+    /** Hardwood it is made of, and the cutter along its front edge, where it says so: a flap is of the same. */
+    readonly stock?: string;
+    readonly edge?: string;
+    /** Its corners are butted where they turn enough, not mitred. */
+    readonly butted?: boolean;
   };
   /** The frame behind the front; `setBack`: how far its rear face stays in front of the back edge of the top. */
   readonly carcass?: {
@@ -58,9 +63,23 @@ export interface Demands {
     readonly lines: 'bays' | 'ends';
     readonly toeHeight: number;
     readonly toeDepth: number;
-    readonly worktop?: { readonly stock: string; readonly high: number; readonly thickness: number };
+    /** Rails from post to post at the back. */
+    readonly rearRail: boolean;
   };
-  /** Named heights above the floor, for other rooms to work to. */
+  /** A worktop lower than the top: its upper face, how far back it reaches from the back of the front frame, and beyond posts that stop under it. */
+  readonly worktop?: {
+    readonly stock: string;
+    readonly high: number;
+    readonly thickness: number;
+    readonly depth: number;
+    readonly behind: number;
+  };
+  /**
+   * Named heights above the floor, for other rooms to work to; and a few sizes beside them. `plinth`: where pillars begin. `plinthRuns`: 1 when
+   * a plinth runs along the whole foot, so that nothing else lies there. `baseHeight`, `capHeight`, `baseOverhang`, `capOverhang`: of what
+   * stands at the foot and the head of a pillar, and how far it stands into a bay. `skirting`: upper edge of the skirting. `underTop`: height of
+   * the moulding under the top. `footBracket`: upper edge of a foot rail's brackets.
+   */
   readonly heights?: Readonly<Record<string, number>>;
 }
 
@@ -192,6 +211,11 @@ export interface Rod {
     readonly thickness: number;
     readonly overhang: number;
     readonly endOverhang: number;
+    /** Hardwood it is made of, and the cutter along its front edge, where it says so: a flap is of the same. */
+    readonly stock?: string;
+    readonly edge?: string;
+    /** Its corners are butted where they turn enough, not mitred. */
+    readonly butted?: boolean;
   };
   readonly findings: readonly Finding[];
 }

@@ -6,6 +6,8 @@ export interface Breach {
   readonly value: number;
   readonly limit: number;
   readonly source: string;
+  /** Whether more sections could cure it: length and weight, but no section gets lower by being cut. */
+  readonly byCutting: boolean;
 }
 
 /** What is carried in one piece: the workshop-fitted parts between joins. */

@@ -10,12 +10,17 @@ export interface EndPlane {
   readonly perOut: number;
 }
 
-/** A constant section (u = across, v = out) along the axis, each end cut by a plane. Grooves run through in the section. */
+/**
+ * A constant section (u = across, v = out) along the axis, each end cut by a plane. Grooves are hollows of the section and run through;
+ * where they are `stopped`, all of them exist only from `from` to `to` (mm along the axis, both within the stuff) and end square there:
+ * elsewhere the chord of each stands.
+ */
 export interface Stick {
   readonly kind: 'stick';
   readonly section: Outline;
   readonly start: EndPlane;
   readonly end: EndPlane;
+  readonly stopped?: { readonly from: number; readonly to: number };
 }
 
 /**
@@ -41,6 +46,8 @@ export interface Board {
   readonly holes: readonly Outline[];
   readonly thickness: number;
   readonly edges: readonly BoardEdge[];
+  /** Of sawn timber, which is named by its section: the greater side is the width, whichever way it lies. */
+  readonly sawn?: true;
 }
 
 /** Plain data of few kinds from which meshes, drawings, sizes and weights all come. Local axes: along, across, out. */

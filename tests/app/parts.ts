@@ -71,6 +71,7 @@ export function part(mark: string, shape: Stick | Board, place: Place, rest: Par
     ends: [square, square],
     volumeMm3: 0,
     weightKg: 0,
+    fitted: 'workshop',
     ...rest,
   };
 }

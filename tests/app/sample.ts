@@ -1,3 +1,5 @@
+import { defaultsOf } from '../../src/base/fields';
+import { carryFields, fitFields } from '../../src/job/fields-making';
 import type { Job } from '../../src/vocabulary/job';
 
 /** A small job for tests of the app's memory: plain data, not necessarily buildable. */
@@ -23,7 +25,12 @@ export const sampleJob = (name = 'Bar'): Job => ({
     height: 1100,
     depth: 600,
     elements: { pillar: { width: 140 } },
+    joins: { by: 'none' },
+    openings: [],
+    bays: [],
   },
+  carry: defaultsOf(carryFields),
+  fit: defaultsOf(fitFields),
   stock: { items: [], fixings: [] },
   tools: { sawKerf: 3, mitreSawKerf: 2.4, mostTiltDeg: 47, roundingStep: 0.5, cutters: [] },
 });

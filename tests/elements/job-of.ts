@@ -2,7 +2,7 @@ import { newJob } from '../../src/flow';
 import type { StockItem } from '../../src/vocabulary/book';
 import type { Design } from '../../src/vocabulary/design';
 import type { Decision } from '../../src/vocabulary/field';
-import type { EndCondition, Job, Run, Survey } from '../../src/vocabulary/job';
+import type { BayWish, Carry, EndCondition, Fit, Job, Joins, Opening, Run, Survey } from '../../src/vocabulary/job';
 import type { Part } from '../../src/vocabulary/part';
 import type { RodRun } from '../../src/vocabulary/rod';
 
@@ -15,9 +15,33 @@ export interface Said {
   readonly depth?: number;
   readonly elements?: Readonly<Record<string, Readonly<Record<string, Decision>>>>;
   readonly survey?: Partial<Survey>;
+  readonly joins?: Joins;
+  readonly openings?: readonly Opening[];
+  readonly bays?: readonly BayWish[];
+  readonly carry?: Partial<Carry>;
+  /** Unless said, nothing is taken off or left on at walls. */
+  readonly fit?: Partial<Fit>;
   /** Things to change in the stock book, by id. */
   readonly stock?: Readonly<Record<string, Partial<StockItem>>>;
 }
+
+/** The front by itself, unless a test says otherwise: nothing behind it. */
+const BARE: Readonly<Record<string, Readonly<Record<string, Decision>>>> = { carcass: { build: false } };
+
+/** A way in that takes anything, unless a test says otherwise. */
+const ANYTHING: Carry = {
+  shopDoorWidth: 6000,
+  shopDoorHeight: 6000,
+  vanLength: 40_000,
+  vanWidth: 40_000,
+  vanHeight: 4000,
+  routeDoorWidth: 40_000,
+  routeDoorHeight: 6000,
+  corridorBefore: 0,
+  corridorAfter: 0,
+  people: 3,
+  liftKg: 10_000,
+};
 
 export function jobOf(said: Said): Job {
   const start = newJob('test');
@@ -30,11 +54,13 @@ export function jobOf(said: Said): Job {
   }));
   const decided = Object.entries(start.unit.elements).map(([kind, old]) => [
     kind,
-    { ...old, ...said.elements?.[kind] },
+    { ...old, ...BARE[kind], ...said.elements?.[kind] },
   ]);
   return {
     ...start,
     survey: { ...start.survey, ...said.survey },
+    carry: { ...start.carry, ...ANYTHING, ...said.carry },
+    fit: { ...start.fit, tolerance: 0, scribe: 0, ...said.fit },
     stock: {
       ...start.stock,
       items: start.stock.items.map((item) => ({ ...item, ...said.stock?.[item.id] }) as StockItem),
@@ -45,6 +71,9 @@ export function jobOf(said: Said): Job {
       height: said.height ?? start.unit.height,
       depth: said.depth ?? start.unit.depth,
       elements: Object.fromEntries(decided),
+      joins: said.joins ?? { by: 'none' },
+      ...(said.openings ? { openings: said.openings } : {}),
+      ...(said.bays ? { bays: said.bays } : {}),
     },
   };
 }

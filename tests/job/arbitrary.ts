@@ -10,10 +10,28 @@ import {
   toolFields,
   unitFields,
 } from '../../src/job/fields.ts';
+import {
+  bayFields,
+  carryFields,
+  fitFields,
+  flapFields,
+  joinFields,
+  openingFields,
+} from '../../src/job/fields-making.ts';
 import type { RoomWords } from '../../src/job/schema.ts';
 import { newJob, startingStock, startingTools } from '../../src/job/start.ts';
-import type { Decision, Field } from '../../src/vocabulary/field.ts';
-import type { EndCondition, Job, Rhythm, Run, Survey } from '../../src/vocabulary/job.ts';
+import type { Decision, Field, Fields } from '../../src/vocabulary/field.ts';
+import type {
+  BayWish,
+  EndCondition,
+  Flap,
+  Job,
+  Joins,
+  Opening,
+  Rhythm,
+  Run,
+  Survey,
+} from '../../src/vocabulary/job.ts';
 
 /** Any number of a range, whole ones and limits often; never −0, which JSON writes as 0. */
 function numberIn(min: number, max: number): fc.Arbitrary<number> {
@@ -50,6 +68,39 @@ export function decision(field: Field): fc.Arbitrary<Decision> {
 
 const numeric = (field: Field) => decision(field) as fc.Arbitrary<number>;
 
+/** Any values of a group of fields. */
+const every = (fields: Fields): fc.Arbitrary<Record<string, Decision>> =>
+  fc.record(Object.fromEntries(Object.entries(fields).map(([key, field]) => [key, decision(field)])));
+
+const joins = (runs: number): fc.Arbitrary<Joins> =>
+  fc.oneof(
+    fc.constantFrom<Joins>({ by: 'none' }, { by: 'least' }),
+    fc
+      .array(
+        fc.record({ run: fc.integer({ min: 0, max: runs }), x: numeric(joinFields.x) }, { requiredKeys: ['run'] }),
+        {
+          maxLength: 6,
+        },
+      )
+      .map((at): Joins => ({ by: 'hand', at })),
+  );
+
+/** Openings, and bays of which each is told of once. */
+const openings = (runs: number) =>
+  fc.array(
+    fc
+      .tuple(every(openingFields), fc.string({ unit: 'grapheme', maxLength: 20 }), fc.integer({ min: 1, max: runs }))
+      .map(([o, name, run]) => ({ ...o, name, run }) as unknown as Opening),
+    { maxLength: 5 },
+  );
+const bays = (runs: number) =>
+  fc.uniqueArray(
+    fc
+      .tuple(every(bayFields), fc.integer({ min: 1, max: runs }), fc.integer({ min: 1, max: 6 }))
+      .map(([b, run, bay]) => ({ ...b, run, bay }) as unknown as BayWish),
+    { maxLength: 5, selector: (b) => `${b.run} ${b.bay}` },
+  );
+
 const rhythm: fc.Arbitrary<Rhythm> = fc.oneof(
   fc.record({ by: fc.constant('count' as const), count: numeric(rhythmFields.count) }),
   fc.record({ by: fc.constant('pitch' as const), pitch: numeric(rhythmFields.pitch) }),
@@ -66,6 +117,7 @@ const run: fc.Arbitrary<Run> = fc.record(
     deflectionDeg: numeric(runFields.deflectionDeg),
     through: fc.constantFrom('this' as const, 'next' as const),
     rhythm,
+    flap: every(flapFields) as unknown as fc.Arbitrary<Flap>,
   },
   { requiredKeys: ['length', 'over', 'deflectionDeg', 'through'] },
 );
@@ -84,11 +136,16 @@ function end(walls: readonly string[]): fc.Arbitrary<EndCondition> {
 const survey = (runs: number): fc.Arbitrary<Survey> =>
   fc.record({
     walls: fc.uniqueArray(
-      fc.record({
-        name: wallName,
-        directionDeg: numeric(surveyFields.directionDeg),
-        leanDeg: numeric(surveyFields.leanDeg),
-      }),
+      fc.record(
+        {
+          name: wallName,
+          directionDeg: numeric(surveyFields.directionDeg),
+          leanDeg: numeric(surveyFields.leanDeg),
+          skirtingHeight: numeric(surveyFields.skirtingHeight),
+          skirtingThickness: numeric(surveyFields.skirtingThickness),
+        },
+        { requiredKeys: ['name', 'directionDeg', 'leanDeg'] },
+      ),
       { maxLength: 4, selector: (wall) => wall.name },
     ),
     levels: fc.array(
@@ -120,6 +177,9 @@ export function anyJob(rooms: readonly RoomWords[]): fc.Arbitrary<Job> {
         surveyed: fc.constant(surveyed),
         leftEnd: end(names),
         rightEnd: end(names),
+        joins: joins(runs.length),
+        openings: openings(runs.length),
+        bays: bays(runs.length),
       });
     }),
   );
@@ -134,20 +194,25 @@ export function anyJob(rooms: readonly RoomWords[]): fc.Arbitrary<Job> {
       depth: numeric(unitFields.depth),
       roundingStep: numeric(toolFields.roundingStep),
       densityKgM3: numeric(stockFields.densityKgM3),
+      carry: every(carryFields),
+      fit: every(fitFields),
     })
-    .map(({ shape: { runs, surveyed, leftEnd, rightEnd }, ...made }): Job => {
+    .map(({ shape: { runs, surveyed, leftEnd, rightEnd, ...said }, ...made }): Job => {
       const start = newJob(made.name, rooms);
       return {
         ...start,
         site: { ...start.site, notes: made.notes },
         units: made.units,
         survey: surveyed,
+        carry: made.carry as unknown as Job['carry'],
+        fit: made.fit as unknown as Job['fit'],
         unit: {
           ...start.unit,
           plan: { runs, leftEnd, rightEnd },
           height: made.height,
           depth: made.depth,
           elements: made.elements as Job['unit']['elements'],
+          ...said,
         },
         stock: { ...start.stock, items: start.stock.items.map((item) => ({ ...item, densityKgM3: made.densityKgM3 })) },
         tools: { ...start.tools, roundingStep: made.roundingStep },

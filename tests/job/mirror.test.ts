@@ -104,8 +104,8 @@ describe('the unit in a mirror', () => {
       fc.property(anyJob(rooms).map(toThousandths), (job) => {
         const { runs } = job.unit.plan;
         const lengthOf = (of: readonly Run[]) => (index: number) => of[index]!.length - 50;
-        const seen = mirrorJob(job, lengthOf(runs));
-        expect(mirrorJob(seen, lengthOf(seen.unit.plan.runs))).toEqual(job);
+        const seen = mirrorJob(job, lengthOf(runs), () => 4);
+        expect(mirrorJob(seen, lengthOf(seen.unit.plan.runs), () => 4)).toEqual(job);
         expect(check(seen)).toEqual({ ok: true, value: seen });
       }),
       { seed: 7303, numRuns: 200 },
@@ -126,11 +126,21 @@ function toThousandths(job: Job): Job {
     return { ...old, rhythm: { by: 'marks', marks } };
   });
   const walls = survey.walls.map((wall) => (wall.directionDeg === -180 ? { ...wall, directionDeg: 180 } : wall));
+  const { openings, bays, joins } = coarse({ ...job.unit, elements: {} });
+  const along = <T extends { readonly run: number; readonly x?: number }>(thing: T): T =>
+    thing.x === undefined || thing.run < 1 ? thing : { ...thing, x: onto(runs[thing.run - 1]!.length, thing.x) };
+  const unit = {
+    ...job.unit,
+    openings: openings.map(along),
+    bays,
+    joins:
+      joins.by === 'hand' ? { ...joins, at: joins.at.filter((m) => m.run > 0 || m.x === undefined).map(along) } : joins,
+  };
   const levels = survey.levels.map((level) => ({
     ...level,
     along: onto(plan.runs[level.run - 1]!.length, level.along),
   }));
-  return { ...job, survey: { walls, levels }, unit: { ...job.unit, plan: { ...plan, runs } } };
+  return { ...job, survey: { walls, levels }, unit: { ...unit, plan: { ...plan, runs } } };
 }
 
 const round = (value: number) => Math.round(value * 1000) / 1000 + 0;

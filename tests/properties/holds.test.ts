@@ -4,7 +4,7 @@ import type { Design } from '../../src/vocabulary/design';
 import type { Part } from '../../src/vocabulary/part';
 import { jobOf } from '../elements/job-of';
 import { HOLDS } from './holds/index';
-import { overlaps, referee } from './referee';
+import { overlaps, referee, touchingNothing } from './referee';
 
 /** A unit with nothing wrong. */
 const good = design(
@@ -71,6 +71,16 @@ describe('the properties can fail', () => {
   it('two parts that share wood are found, turned in plan or not', async () => {
     const kernel = await referee();
     expect(overlaps(kernel, good.parts, 1)).toEqual([]);
+    expect(touchingNothing(kernel, good.parts, 0.5)).toEqual([]);
+    // A stud lifted off the bottom plate, by less and by more than a gap that counts.
+    const plate = good.parts.find((p) => p.code === 'PL' && p.run === 'A' && p.where === 'bottom') as Part;
+    const stud = good.parts.find(is('ST')) as Part;
+    const lifted = (mm: number): Part => {
+      const [x, y, z] = stud.place.origin;
+      return { ...stud, place: { ...stud.place, origin: [x, y, z + mm] } };
+    };
+    expect(touchingNothing(kernel, [plate, lifted(0.4)], 0.5)).toEqual([]);
+    expect(touchingNothing(kernel, [plate, lifted(0.6)], 0.5)).toEqual([plate.mark, stud.mark]);
     for (const run of ['A', 'B']) expect(overlaps(kernel, spoilt(is('SK', run), moved(0.5)).parts, 1)).not.toEqual([]);
   });
 });

@@ -90,5 +90,15 @@ export const anyJob: fc.Arbitrary<Job> = fc
         { ...defaults, ...made[kind as keyof typeof made] },
       ]),
     );
-    return { ...start, unit: { ...start.unit, plan: { runs, leftEnd, rightEnd }, height, depth, elements: decided } };
+    return {
+      ...start,
+      unit: {
+        ...start.unit,
+        joins: { by: 'none' },
+        plan: { runs, leftEnd, rightEnd },
+        height,
+        depth,
+        elements: decided,
+      },
+    };
   });

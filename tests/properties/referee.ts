@@ -74,6 +74,30 @@ export function overlaps(wasm: ManifoldToplevel, parts: readonly Part[], limit: 
   return found;
 }
 
+/** Parts further than `limit` mm from every other part, by the kernel's least gap; with how far the nearest is looked for. */
+export function touchingNothing(wasm: ManifoldToplevel, parts: readonly Part[], limit: number): readonly string[] {
+  const corners = parts.map((part) => cornersOf(part));
+  const boxes = corners.map((points) => AXES.map((axis) => shadow(points, axis)));
+  const solids = new Map<number, Manifold>();
+  const solid = (i: number): Manifold => {
+    const made = solids.get(i) ?? solidOf(wasm, parts[i]);
+    solids.set(i, made);
+    return made;
+  };
+  const near = (i: number, j: number): boolean =>
+    AXES.every((_, k) => Math.min(boxes[i][k][1], boxes[j][k][1]) - Math.max(boxes[i][k][0], boxes[j][k][0]) >= -limit);
+  const held = new Set<number>();
+  const loose: string[] = [];
+  parts.forEach((part, i) => {
+    if (held.has(i)) return;
+    const mate = parts.findIndex((_, j) => j !== i && near(i, j) && solid(i).minGap(solid(j), 2 * limit) <= limit);
+    if (mate < 0) loose.push(part.mark);
+    else held.add(i).add(mate);
+  });
+  for (const made of solids.values()) made.delete();
+  return loose;
+}
+
 const AXES: readonly Vec3[] = [
   [1, 0, 0],
   [0, 1, 0],

@@ -23,7 +23,9 @@ const at = (z: number, from = 0, to = 838, reason = 'skirting'): Wish => ({
   to,
   reason,
 });
-const lay = (wishes: readonly Wish[], rows = 0, height = 1000) => layNoggins(studs, timber(rows), height, wishes);
+const high = (height = 1000) => ({ low: 0, high: height });
+const lay = (wishes: readonly Wish[], rows = 0, height = 1000) =>
+  layNoggins(studs, timber(rows), high(height), wishes).noggins;
 
 describe('noggins', () => {
   test('lie between neighbouring studs, centred on the height asked for', () => {
@@ -39,16 +41,16 @@ describe('noggins', () => {
     expect(lay([at(300), at(327)])).toHaveLength(4);
   });
   test('stand on each other when two heights are near', () => {
-    const [low, high] = lay([at(300), at(330)]);
-    expect(high.low).toBeGreaterThanOrEqual(low.high);
+    const [lower, upper] = lay([at(300), at(330)]);
+    expect(upper.low).toBeGreaterThanOrEqual(lower.high);
   });
   test('none where a plate carries the height', () => {
     expect(lay([at(30)])).toEqual([]);
     expect(lay([at(975)])).toEqual([]);
   });
   test('none in a gap narrower than 30', () => {
-    expect(layNoggins([stud(0), stud(67)], timber(1), 1000, [at(300)])).toEqual([]);
-    expect(layNoggins([stud(0), stud(68)], timber(0), 1000, [at(300)])).toHaveLength(1);
+    expect(layNoggins([stud(0), stud(67)], timber(1), high(), [at(300)]).noggins).toEqual([]);
+    expect(layNoggins([stud(0), stud(68)], timber(0), high(), [at(300)]).noggins).toHaveLength(1);
   });
   test('none where the plates leave no room', () => expect(lay([at(55)], 1, 113)).toEqual([]));
 });
@@ -56,12 +58,12 @@ describe('noggins', () => {
 describe('rows', () => {
   test('are equally spaced between the plates', () => {
     expect(lay([], 1).map((n) => n.low)).toEqual([481, 481]);
-    const two = layNoggins([stud(0), stud(400)], timber(2), 1000, []);
+    const two = layNoggins([stud(0), stud(400)], timber(2), high(), []).noggins;
     expect(two.map((n) => (n.low + n.high) / 2)).toEqual([38 + 924 / 3, 38 + (924 * 2) / 3]);
   });
   test('give way to a noggin within three faces of them', () => {
-    expect(layNoggins([stud(0), stud(400)], timber(1), 1000, [at(400)])).toHaveLength(1);
-    expect(layNoggins([stud(0), stud(400)], timber(1), 1000, [at(380)])).toHaveLength(2);
+    expect(layNoggins([stud(0), stud(400)], timber(1), high(), [at(400)]).noggins).toHaveLength(1);
+    expect(layNoggins([stud(0), stud(400)], timber(1), high(), [at(380)]).noggins).toHaveLength(2);
   });
 
   test('a wish that ends where a stud begins asks for nothing beyond it, whatever the last digits', () => {
@@ -70,6 +72,6 @@ describe('rows', () => {
   });
   test('timber no thicker than the edges ask for is laid all the same', () => {
     const thin = { ...timber(), face: 8 };
-    expect(layNoggins(studs, thin, 1000, [at(300)]).length).toBeGreaterThan(0);
+    expect(layNoggins(studs, thin, high(), [at(300)]).noggins.length).toBeGreaterThan(0);
   });
 });

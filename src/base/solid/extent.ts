@@ -1,8 +1,9 @@
-import type { Place, Vec3 } from '../../vocabulary/geometry';
+import type { Place, Vec2, Vec3 } from '../../vocabulary/geometry';
 import type { Shape } from '../../vocabulary/shape';
 import { flatten } from '../outline';
 import { toUnit } from '../place';
 import { dot } from '../vec';
+import { endSection } from './hollows';
 import { ringsOf } from './rings';
 import { planeAt } from './stick';
 
@@ -14,13 +15,23 @@ interface Placed {
 /** Every corner of a shape in its own axes. Needs no mesh. */
 function eachCorner(shape: Shape, visit: (along: number, across: number, out: number) => void): void {
   if (shape.kind === 'stick') {
-    for (const [u, v] of flatten(shape.section)) {
+    for (const [u, v] of flatten(endSection(shape))) {
       visit(planeAt(shape.start, u, v), u, v);
       visit(planeAt(shape.end, u, v), u, v);
     }
   } else {
     for (const ring of ringsOf(shape)) for (const [x, y] of ring.points) visit(x, y, ring.out);
   }
+}
+
+/** Every corner of a placed shape as seen from above, unit coordinates. */
+export function cornersInPlan({ shape, place }: Placed): readonly Vec2[] {
+  const corners: Vec2[] = [];
+  eachCorner(shape, (along, across, out) => {
+    const [x, y] = toUnit(place, along, across, out);
+    corners.push([x, y]);
+  });
+  return corners;
 }
 
 /** How far a placed shape reaches along a direction of the room: the least and the greatest of p · direction, mm. */

@@ -1,7 +1,8 @@
-import type { Shape } from '../../vocabulary/shape';
+import type { Shape, Stick } from '../../vocabulary/shape';
 import { boardSolid } from './board';
 import type { Solid } from './closed-solid';
 import { stickPoints, stickTriangles } from './stick';
+import { isStopped, stoppedSolid } from './stopped';
 
 const known = new WeakMap<Shape, Solid>();
 
@@ -9,9 +10,11 @@ const known = new WeakMap<Shape, Solid>();
 export function solidOf(shape: Shape): Solid {
   let solid = known.get(shape);
   if (!solid) {
-    solid =
-      shape.kind === 'stick' ? { points: stickPoints(shape), triangles: stickTriangles(shape) } : boardSolid(shape);
+    solid = shape.kind === 'stick' ? stickSolid(shape) : boardSolid(shape);
     known.set(shape, solid);
   }
   return solid;
 }
+
+const stickSolid = (stick: Stick): Solid =>
+  isStopped(stick) ? stoppedSolid(stick) : { points: stickPoints(stick), triangles: stickTriangles(stick) };

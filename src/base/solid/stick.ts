@@ -5,7 +5,8 @@ import { fill } from './caps';
 
 const caps = new WeakMap<Outline, Uint32Array>();
 
-function capOf(section: Outline): Uint32Array {
+/** Triangles that fill a section; the same section gives the same. */
+export function capOf(section: Outline): Uint32Array {
   let cap = caps.get(section);
   if (!cap) {
     cap = fill(flatten(section));

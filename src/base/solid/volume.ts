@@ -2,6 +2,7 @@ import type { Outline, Vec2 } from '../../vocabulary/geometry';
 import type { Board, Shape, Stick } from '../../vocabulary/shape';
 import { flatten } from '../outline';
 import { polygonArea, polygonCentroid } from '../polygon';
+import { endSection } from './hollows';
 import { ringsOf } from './rings';
 import { planeAt } from './stick';
 
@@ -13,16 +14,23 @@ export const volumeOf = (shape: Shape): number => (shape.kind === 'stick' ? stic
 
 const sections = new WeakMap<Outline, { area: number; centre: Vec2 }>();
 
-/** Area × length through the section's centre of area: exact, since both ends are planes. */
+/** Area × length through the section's centre of area: exact, since both ends are planes. What stopped hollows take is a prism. */
 function stickVolume(stick: Stick): number {
-  let section = sections.get(stick.section);
+  const ends = areaAndCentre(endSection(stick));
+  const [u, v] = ends.centre;
+  const uncut = ends.area * (planeAt(stick.end, u, v) - planeAt(stick.start, u, v));
+  const { stopped } = stick;
+  return stopped ? uncut - (ends.area - areaAndCentre(stick.section).area) * (stopped.to - stopped.from) : uncut;
+}
+
+function areaAndCentre(outline: Outline): { readonly area: number; readonly centre: Vec2 } {
+  let section = sections.get(outline);
   if (!section) {
-    const points = flatten(stick.section);
+    const points = flatten(outline);
     section = { area: polygonArea(points), centre: polygonCentroid(points) };
-    sections.set(stick.section, section);
+    sections.set(outline, section);
   }
-  const [u, v] = section.centre;
-  return section.area * (planeAt(stick.end, u, v) - planeAt(stick.start, u, v));
+  return section;
 }
 
 /** Between two rings every corner moves in a straight line, so the area is quadratic in height and Simpson's rule exact. */

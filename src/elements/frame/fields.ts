@@ -50,4 +50,11 @@ export const fields = {
     default: 1,
     help: 'Equally spaced rows besides those that a fixing asks for.',
   }),
+  cableWay: length({
+    label: 'Cable way through noggins',
+    min: 0,
+    max: 60,
+    default: 0,
+    help: 'A hole of this diameter up through the middle of every noggin; 0: none. A third of the depth at most. Wiring is for a licensed electrician.',
+  }),
 } as const;

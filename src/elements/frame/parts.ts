@@ -4,25 +4,42 @@ import { lying, type Stuff, standing, straight } from '../../base/stuff';
 import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
+import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { PartDraft } from '../../vocabulary/part';
 import type { Rod, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made } from '../../vocabulary/room';
+import { boredNoggin, isBored, tooWide } from './cable-way';
+import type { fields } from './fields';
+import { filletHolds, nogginHolds, plateHolds, studHolds } from './holds';
+
+type Decisions = Pick<DecisionsOf<typeof fields>, 'cableWay'>;
 
 /** Plates through, studs between the plates, noggins between the studs: butt joints. */
-export function parts(_: unknown, { rod, framing, book }: Bench): Made {
+export function parts({ cableWay }: Decisions, { rod, framing, book }: Bench): Made {
   if (rod.frameHeight - rod.frameLow < 3 * rod.timber.face) return { drafts: [], findings: [noHeight(rod)] };
-  const made = framing.map((run) => ofRun(rod, rod.runs.find((r) => r.id === run.run) as RodRun, run));
+  const made = framing.map((run) => ofRun(rod, rod.runs.find((r) => r.id === run.run) as RodRun, run, cableWay));
   const widest = book.item('timber', rod.timber.stock);
-  return { drafts: made.flat(), findings: framing.flatMap((run) => tooBig(run, widest.width, widest.thickness)) };
+  return {
+    drafts: made.flat(),
+    findings: [
+      ...tooWide(cableWay, rod.timber),
+      ...framing.flatMap((run) => tooBig(run, widest.width, widest.thickness)),
+    ],
+  };
 }
 
-function ofRun(rod: Rod, run: RodRun, { plates, studs, noggins, fillets }: RunFraming): readonly PartDraft[] {
+function ofRun(
+  rod: Rod,
+  run: RodRun,
+  { plates, studs, noggins, fillets }: RunFraming,
+  cableWay: number,
+): readonly PartDraft[] {
   const { face, depth, stock } = rod.timber;
   const section = rectangle(face, depth);
   const low = rod.frameLow;
   const high = rod.frameHeight - face;
-  const draft = (code: string, name: string, where: string, stuff: Stuff): PartDraft => ({
+  const draft = (code: string, name: string, where: string, stuff: Stuff & Pick<PartDraft, 'work'>): PartDraft => ({
     kind: 'frame',
     code,
     name,
@@ -35,20 +52,33 @@ function ofRun(rod: Rod, run: RodRun, { plates, studs, noggins, fillets }: RunFr
     grooves: [],
     ...stuff,
   });
+  const plate = (where: 'bottom' | 'top', z: number) =>
+    plates.map(({ from, to }) => ({
+      ...draft('PL', 'plate', where, lying(run, section, { from, to, d: -depth, z })),
+      holds: plateHolds(face),
+    }));
   return [
-    ...plates.map(({ from, to }) =>
-      draft('PL', 'plate', 'bottom', lying(run, section, { from, to, d: -depth, z: low })),
-    ),
-    ...plates.map(({ from, to }) => draft('PL', 'plate', 'top', lying(run, section, { from, to, d: -depth, z: high }))),
-    ...studs.map((s) =>
-      draft('ST', 'stud', s.reasons.join(', '), standing(run, section, { x: s.to, d: -depth, low: low + face, high })),
-    ),
-    ...noggins.map((n) =>
-      draft('NG', 'noggin', n.reasons.join(', '), lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low })),
-    ),
+    ...plate('bottom', low),
+    ...plate('top', high),
+    ...studs.map((s) => ({
+      ...draft(
+        'ST',
+        'stud',
+        s.reasons.join(', '),
+        standing(run, section, { x: s.to, d: -depth, low: low + face, high }),
+      ),
+      holds: studHolds(face),
+    })),
+    ...noggins.map((n) => {
+      const stuff = isBored(n.to - n.from, cableWay, depth)
+        ? boredNoggin(run, n, depth, cableWay)
+        : lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low });
+      return { ...draft('NG', 'noggin', n.reasons.join(', '), stuff), holds: nogginHolds };
+    }),
     ...fillets.map((f) => ({
       ...draft('FI', 'corner fillet', 'corner', fillet(run, f, low, rod.frameHeight)),
       section: `three-cornered, ${sidesOf(f).map(tenth).join(' × ')} mm`,
+      holds: filletHolds(thicknessOf(f)),
     })),
   ];
 }
@@ -68,6 +98,9 @@ const noHeight = ({ frameHeight, frameLow, timber }: Rod): Finding => ({
 const sidesOf = ({ points }: CornerFillet): readonly number[] =>
   points.map((p, i) => Math.hypot(points[(i + 1) % 3][0] - p[0], points[(i + 1) % 3][1] - p[1])).sort((a, b) => b - a);
 
+/** Of a fillet that lies on its longest side. */
+const thicknessOf = ({ points }: CornerFillet): number => (2 * Math.abs(polygonArea(points))) / sidesOf({ points })[0];
+
 /** The fillet stands the whole height; its section is the wedge itself, u to the left along the run, v outward. */
 function fillet(run: RodRun, { points }: CornerFillet, low: number, high: number): Stuff {
   return standing(run, straight(points.map(([x, d]) => [-x, d] as const)), { x: 0, d: 0, low, high });
@@ -77,7 +110,7 @@ function fillet(run: RodRun, { points }: CornerFillet, low: number, high: number
 function tooBig({ run, fillets }: RunFraming, width: number, thickness: number): readonly Finding[] {
   return fillets.flatMap(({ points }): Finding[] => {
     const [longest] = sidesOf({ points });
-    const across = (2 * Math.abs(polygonArea(points))) / longest;
+    const across = thicknessOf({ points });
     if (across <= thickness + SAME_LENGTH && longest <= width + SAME_LENGTH) return [];
     return [
       {

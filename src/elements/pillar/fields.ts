@@ -1,4 +1,31 @@
 import { choice, count, length, stock, yesNo } from '../../base/fields';
+import type { LengthField, StockField } from '../../vocabulary/field';
+
+/** Decisions of a base or a cap: a strip of sheet, moulded, then cut to length. */
+const piece = <const K extends 'base' | 'cap'>(kind: K, label: string, height: string, arris: string) =>
+  ({
+    [`${kind}Height`]: length({ label: `${label} height`, min: 0, max: 400, default: 0, help: height }),
+    [`${kind}Sheet`]: stock({
+      of: 'sheet',
+      label: `${label} sheet`,
+      default: 'mdf-25',
+      help: 'Thicker than the pillar board, so that it stands proud of it.',
+    }),
+    [`${kind}Overhang`]: length({
+      label: `${label} wider than the pillar`,
+      min: 0,
+      max: 30,
+      default: 5,
+      help: 'On each side of the pillar.',
+    }),
+    [`${kind}Cutter`]: stock({
+      of: 'cutter',
+      label: `${label} moulded edge`,
+      default: 'ovolo-9',
+      optional: true,
+      help: `Run along the ${arris} front arris of the strip before pieces are cut from it.`,
+    }),
+  }) as Record<`${K}Height` | `${K}Overhang`, LengthField> & Record<`${K}Sheet` | `${K}Cutter`, StockField>;
 
 /** Pillar boards on the cladding. Sizes: common practice, no source, unless named. */
 export const fields = {
@@ -52,7 +79,7 @@ export const fields = {
     max: 9,
     default: 5,
     odd: true,
-    help: 'An odd number, run through from end to end; 0 for plain boards.',
+    help: 'An odd number; 0 for plain boards.',
   }),
   fluteMargin: length({
     label: 'Flute margin',
@@ -77,5 +104,30 @@ export const fields = {
     default: 5,
     help: 'Half the flute width makes a semicircle.',
     when: { field: 'flutes', is: [1, 3, 5, 7, 9] },
+  }),
+  fluteEnds: choice({
+    label: 'Flutes are',
+    options: [
+      { value: 'through', label: 'run through' },
+      { value: 'stopped', label: 'stopped' },
+    ],
+    default: 'through',
+    help: 'From end to end of the board, or short of its ends.',
+    when: { field: 'flutes', is: [1, 3, 5, 7, 9] },
+  }),
+  fluteStop: length({
+    label: 'Left plain at each end',
+    min: 1,
+    max: 600,
+    default: 30,
+    help: 'One to one and a half flute widths at least, above the block and below the cap (trade, from memory).',
+    when: { field: 'fluteEnds', is: ['stopped'] },
+  }),
+  ...piece('base', 'Base', 'Height of a base at the foot of each pillar, on its block; 0 for none.', 'upper'),
+  ...piece('cap', 'Cap', 'Height of a cap at the head of each pillar, under the top; 0 for none.', 'lower'),
+  endReturn: yesNo({
+    label: 'Bases and caps turn free ends',
+    default: true,
+    help: 'A short piece of the same strip, mitred, runs back along the end of the frame.',
   }),
 } as const;

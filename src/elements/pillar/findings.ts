@@ -47,3 +47,27 @@ export const tooNarrow = (run: string, where: string, face: number, need: number
   source,
   remedy: 'Widen the corner boards, use thinner stuff, or turn the corner less. The board is left out.',
 });
+
+/** Stops that leave less of a flute than it is wide. */
+export const noRoomForStops = (value: number, limit: number): Finding => ({
+  severity: 'stop',
+  rule: 'flutes-stopped-away',
+  subject: { path: `${PATH}/fluteStop` },
+  value,
+  limit,
+  message: `Pillar boards ${tenth(value)} mm high leave nothing of stopped flutes; they need ${tenth(limit)} mm.`,
+  source,
+  remedy: 'Leave less plain at the ends, or run the flutes through. The flutes are left out.',
+});
+
+/** A pillar hard by an inside corner that has none of its own. */
+export const pastMitre = (run: string, pillar: number, value: number): Finding => ({
+  severity: 'stop',
+  rule: 'pillar-past-mitre',
+  subject: { run, path: `${PATH}/atCorners` },
+  value,
+  limit: 0,
+  message: `Pillar ${pillar} of run ${run} would stand ${tenth(value)} mm past the mitre of the corner.`,
+  source: 'geometry of the corner',
+  remedy: 'Move the pillar, or have pillars at corners. It is left out.',
+});

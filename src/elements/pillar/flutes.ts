@@ -8,6 +8,8 @@ export interface Fluting {
   readonly width: number;
   readonly spacing: number;
   readonly depth: number;
+  /** Left plain at each end of the board; 0: they run through. */
+  readonly stop: number;
 }
 
 /** Something to fix to must be left behind a flute (common practice, no source). */
@@ -45,6 +47,9 @@ export function fewer(face: number, margin: number, fluting: Fluting): Fluting |
 
 const setWidth = ({ count, width, spacing }: Fluting): number => count * width + (count - 1) * spacing;
 
+/** Whether stopped flutes are at least as long as they are wide on a board of that height; shorter ones read as dents (common practice, no source). */
+export const canStop = (height: number, { stop, width }: Fluting): boolean => stop === 0 || height - 2 * stop >= width;
+
 /** The radius of an arc from its chord w and rise d: r = (w²/4 + d²)/(2d). */
 const radiusOf = ({ width, depth }: Fluting): number => (width * width) / (8 * depth) + depth / 2;
 
@@ -56,6 +61,7 @@ export function grooves(face: number, fluting: Fluting): readonly GrooveWork[] {
     width: fluting.width,
     depth: fluting.depth,
     radius: radiusOf(fluting),
+    ...(fluting.stop > 0 ? { stops: [fluting.stop, fluting.stop] as const } : {}),
   }));
 }
 

@@ -5,6 +5,7 @@ import type { Part } from '../../vocabulary/part';
 import type { Mark, PillarMark, RodRun } from '../../vocabulary/rod';
 import type { Room } from '../../vocabulary/room';
 import { fields } from './fields';
+import { obstacles } from './obstacles';
 import { parts } from './parts';
 
 /** Pillar boards on the cladding, plain or fluted. They divide the front into bays. */
@@ -14,7 +15,7 @@ export const pillar: Room<typeof fields> = {
   group: 'front',
   layer: 'pillar',
   fields,
-  demands: ({ sheet, width, cornerWidth, atCorners, rhythm, pitch, bays }, book) => ({
+  demands: ({ sheet, width, cornerWidth, atCorners, rhythm, pitch, bays, ...decided }, book) => ({
     layer: { name: 'pillar', on: 'cladding', thickness: book.item('sheet', sheet).thickness },
     pillars: {
       layer: 'pillar',
@@ -23,10 +24,16 @@ export const pillar: Room<typeof fields> = {
       atCorners,
       rhythm: rhythm === 'pitch' ? { by: 'pitch', pitch } : { by: 'count', count: bays },
     },
+    // How high bases and caps are, and how far they stand into a bay on each side: for what lies beside the pillars there.
+    heights: {
+      ...(decided.baseHeight > 0 ? { baseHeight: decided.baseHeight, baseOverhang: decided.baseOverhang } : {}),
+      ...(decided.capHeight > 0 ? { capHeight: decided.capHeight, capOverhang: decided.capOverhang } : {}),
+    },
   }),
+  obstacles,
   backing: (_, { rod }) => rod.runs.flatMap((run) => run.pillars.flatMap((p) => behind(run, p, rod.timber.face))),
   parts,
-  marks: (run, made) => made.flatMap((p) => marksOf(run, p)),
+  marks: (run, made) => made.filter((p) => p.code === 'PI').flatMap((p) => marksOf(run, p)),
 };
 
 /**

@@ -1,124 +1,85 @@
-import { standing } from '../../base/stuff';
+import { pastCorners } from '../../base/place';
+import { SAME_LENGTH } from '../../base/tolerance';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Outline } from '../../vocabulary/geometry';
-import type { EdgeWork, GrooveWork, PartDraft } from '../../vocabulary/part';
-import type { Layer, PillarMark, RodRun } from '../../vocabulary/rod';
+import type { PartDraft } from '../../vocabulary/part';
 import type { Bench, Made } from '../../vocabulary/room';
+import { board, moreFace } from './board';
 import type { fields } from './fields';
-import { fewerFlutes, noFlutes, noHeight, tooNarrow } from './findings';
-import { type Fluting, fewer, flutedFace, fluteWidth, grooves } from './flutes';
+import { fewerFlutes, noFlutes, noHeight, noRoomForStops, pastMitre, tooNarrow } from './findings';
+import { canStop, fluteWidth } from './flutes';
+import { basesAndCaps, narrowBay } from './heads';
+import { makerOf } from './piece-parts';
 
 type Decisions = DecisionsOf<typeof fields>;
 
 /** A mitred board must have this much back to be glued by, mm (common practice, no source). */
 const LEAST_BACK = 10;
 
-/** Boards from plinth block to top; at a corner two of them, mitred along their length. */
-export function parts(decisions: Decisions, { rod, book }: Bench): Made {
+/** Boards from plinth block, or base, to cap or top; at a corner two of them, mitred along their length. */
+export function parts(decisions: Decisions, bench: Bench): Made {
+  const { rod, book } = bench;
   const layer = rod.layers.pillar;
   const low = rod.heights.plinth ?? 0;
   if (low >= rod.frameHeight) return { drafts: [], findings: [noHeight(low, rod.frameHeight)] };
   const { width, flutes, fluteMargin, fluteSpacing, fluteDepth, sheet } = decisions;
   const { thickness } = book.item('sheet', sheet);
   const cut = flutes > 0 ? fluteWidth(width, thickness, flutes, fluteMargin, fluteSpacing, fluteDepth) : 0;
+  const findings: Finding[] = typeof cut === 'string' ? [noFlutes(cut)] : [];
+  const heads = basesAndCaps(decisions, bench, low);
+  findings.push(...heads.findings);
+  const stop = decisions.fluteEnds === 'stopped' ? decisions.fluteStop : 0;
   const fluting =
     typeof cut === 'number' && cut > 0
-      ? { count: flutes, width: cut, spacing: fluteSpacing, depth: fluteDepth }
+      ? { count: flutes, width: cut, spacing: fluteSpacing, depth: fluteDepth, stop }
       : undefined;
-  const findings: Finding[] = typeof cut === 'string' ? [noFlutes(cut)] : [];
+  const makers = [heads.base, heads.cap].flatMap((piece) => (piece ? [{ piece, maker: makerOf(piece, bench) }] : []));
+  findings.push(...makers.flatMap(({ maker }) => maker.findings));
   const drafts: PartDraft[] = [];
   const sections = new Map<string, Outline>();
-  for (const run of rod.runs)
+  const stoppedAway: number[] = [];
+  const fewest: PartDraft[] = [];
+  for (const run of rod.runs) {
+    const here = makers.flatMap((made) => {
+      const tight = narrowBay(run, made.piece);
+      if (tight) findings.push(tight);
+      return tight ? [] : [made];
+    });
     for (const pillar of run.pillars) {
       const face = pillar.to - pillar.from;
       const back = face - moreFace(run, pillar, layer);
+      const past = pillar.where === 'between' ? pastCorners(run, { ...pillar, ...layer }) : 0;
       if (back < LEAST_BACK) findings.push(tooNarrow(run.id, pillar.where, face, face - back + LEAST_BACK));
-      else
-        drafts.push(
-          board(run, pillar, layer, { low, high: rod.frameHeight, sheet, fluting, margin: fluteMargin, sections }),
-        );
+      else if (past > SAME_LENGTH) findings.push(pastMitre(run.id, pillar.index + 1, past));
+      else {
+        const at = { low, high: rod.frameHeight };
+        const trim: PartDraft[] = [];
+        for (const { piece, maker } of here) {
+          const made = maker.of(run, pillar);
+          findings.push(...made.findings);
+          trim.push(...made.drafts);
+          if (made.drafts.length === 0) continue;
+          if (piece.which === 'base') at.low = piece.high;
+          else at.high = piece.low;
+        }
+        const stopped = fluting !== undefined && !canStop(at.high - at.low, fluting);
+        if (stopped) stoppedAway.push(at.high - at.low);
+        const made = board(run, pillar, layer, {
+          ...at,
+          sheet,
+          fluting: stopped ? undefined : fluting,
+          margin: fluteMargin,
+          sections,
+        });
+        if (fluting && !stopped && made.grooves.length < fluting.count) fewest.push(made);
+        drafts.push(made, ...trim);
+      }
     }
-  const short = drafts.find((d) => fluting && d.grooves.length < fluting.count);
-  if (fluting && short)
-    findings.push(fewerFlutes(short.run, decisions.cornerWidth, short.grooves.length, fluting.count));
+  }
+  if (fluting && stoppedAway.length > 0)
+    findings.push(noRoomForStops(Math.min(...stoppedAway), 2 * fluting.stop + fluting.width));
+  if (fluting && fewest.length > 0)
+    findings.push(fewerFlutes(fewest[0].run, decisions.cornerWidth, fewest[0].grooves.length, fluting.count));
   return { drafts, findings };
 }
-
-/** How much further the face of a corner board reaches than its back at the mitred edge: negative at an inside corner. */
-const moreFace = (run: RodRun, { mitred, where }: PillarMark, { inner, outer }: Layer): number =>
-  mitred ? run[where === 'left' ? 'left' : 'right'].grows * (outer - inner) : 0;
-
-interface Make {
-  readonly low: number;
-  readonly high: number;
-  readonly sheet: string;
-  readonly fluting: Fluting | undefined;
-  readonly margin: number;
-  /** Sections already drawn: boards alike share one, so that whatever is worked out from it is worked out once. */
-  readonly sections: Map<string, Outline>;
-}
-
-function board(
-  run: RodRun,
-  pillar: PillarMark,
-  layer: Layer,
-  { low, high, sheet, fluting, margin, sections }: Make,
-): PartDraft {
-  const grows = pillar.mitred ? (pillar.where === 'left' ? run.left : run.right) : undefined;
-  const more = moreFace(run, pillar, layer);
-  const leftMore = pillar.where === 'left' ? more : 0;
-  const rightMore = pillar.where === 'right' ? more : 0;
-  const face = pillar.to - pillar.from;
-  const cut = fluting ? fewer(face, pillar.mitred ? Math.min(margin, face / 4) : margin, fluting) : undefined;
-  const flutes = cut ? grooves(face, cut) : [];
-  const key = [face, leftMore, rightMore].map((mm) => mm.toFixed(6)).join(' ');
-  const drawn = sections.get(key) ?? section(face, layer.outer - layer.inner, leftMore, rightMore, flutes);
-  sections.set(key, drawn);
-  return {
-    kind: 'pillar',
-    code: 'PI',
-    name: grows ? 'corner pillar board' : 'pillar board',
-    run: run.id,
-    material: sheet,
-    finish: 'paint',
-    from: 'finished',
-    where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
-    edges: grows && more !== 0 ? [bevelled(pillar.where, grows.deflectionDeg, face - more)] : [],
-    grooves: flutes,
-    ...standing(run, drawn, {
-      x: pillar.to,
-      d: layer.inner,
-      low,
-      high,
-    }),
-  };
-}
-
-/** u from the right edge of the visible face to the left, v out of the board. */
-function section(
-  face: number,
-  thickness: number,
-  leftMore: number,
-  rightMore: number,
-  cut: readonly GrooveWork[],
-): Outline {
-  return {
-    start: [rightMore, 0],
-    segments: [
-      { to: [face - leftMore, 0] },
-      { to: [face, thickness] },
-      ...flutedFace(face, thickness, cut),
-      { to: [0, thickness] },
-      { to: [rightMore, 0] },
-    ],
-  };
-}
-
-const bevelled = (side: string, deflectionDeg: number, backWidth: number): EdgeWork => ({
-  edge: `${side} long edge`,
-  work: 'bevelled',
-  angleDeg: Math.abs(deflectionDeg) / 2,
-  longSide: deflectionDeg > 0 ? 'face' : 'back',
-  backWidth,
-});

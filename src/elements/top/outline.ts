@@ -4,7 +4,11 @@ import { add2, dot2, scale2, sub2 } from '../../base/vec';
 import type { Vec2, Vec3 } from '../../vocabulary/geometry';
 import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
 
-export type CornerJoint = 'mitred' | 'butted';
+/** How corners are made. A moulded front edge can't stop against a length that goes through, so inside corners are then mitred. */
+export interface CornerJoint {
+  readonly corner: 'mitred' | 'butted';
+  readonly mitredInside: boolean;
+}
 
 /** Longer than any top: a strip to be cut at its ends. */
 const FAR = 1e6;
@@ -34,8 +38,13 @@ export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly 
   });
 }
 
-const isButted = (end: RunEnd, joint: CornerJoint): boolean =>
-  joint === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG;
+/** Whether a corner is butted. */
+export const isButted = (end: RunEnd, { corner, mitredInside }: CornerJoint): boolean =>
+  corner === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG && !(mitredInside && end.deflectionDeg < 0);
+
+/** Whether the top of a run meets another length at this end: a corner that is no return, with a top on its other side. */
+export const meetsAt = (end: RunEnd, neighbour: RodRun | undefined): boolean =>
+  end.kind === 'corner' && !end.toReturn && neighbour?.sound === true && neighbour.jobIndex !== null;
 
 /** A line on which the top of a run ends, and the way that lies beyond it. Plan coordinates. */
 interface EndLine {

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { decisionName } from '../../../app/facts/decision-name';
 import { gathered } from '../../../app/facts/gather';
+import { defaultsOf } from '../../../src/base/fields';
 import { design, newJob, rooms } from '../../../src/flow';
 import { addWall } from '../../../src/job/edits';
+import { bayFields } from '../../../src/job/fields-making';
 import type { Finding } from '../../../src/vocabulary/finding';
 
 const finding = (severity: Finding['severity'], rule: string, message: string): Finding => ({
@@ -42,6 +44,30 @@ test('a path is said as the page names it', () => {
   expect(name('/survey/levels/2/height')).toBe('Floor level 3, Floor level');
   expect(name('/tools/sawKerf')).toBe('Workshop, Saw kerf');
   expect(name('/stock/items/3')).toBeNull();
+});
+
+test('what is made and fitted is said by its own name', () => {
+  const fitted = {
+    ...job,
+    unit: {
+      ...job.unit,
+      openings: [
+        { name: 'Till', run: 1, through: 'top', use: 'pipe', x: 400, z: 100, width: 60, height: 60 },
+        { name: '', run: 1, through: 'front', use: 'socket', x: 900, z: 300, width: 145, height: 85 },
+      ],
+      bays: [{ ...defaultsOf(bayFields), run: 1, bay: 2 }],
+    },
+  } as const;
+  const said = (path: string) => decisionName(path, fitted, runs);
+  expect(said('/unit/openings/0')).toBe('Till');
+  expect(said('/unit/openings/1/x')).toBe('Opening 2, Middle, along');
+  expect(said('/unit/bays/0/count')).toBe('Run A, bay 2, How many');
+  expect(said('/unit/bays')).toBe('Single bays');
+  expect(said('/unit/joins/at/1/x')).toBe('Join 2, Join at');
+  expect(said('/unit/joins')).toBe('Taken apart');
+  expect(said('/unit/plan/runs/0/flap/width')).toBe('Run A, Flap');
+  expect(said('/carry/people')).toBe('The way in, People who carry');
+  expect(said('/fit/scribe')).toBe('Allowances for the room, Left on to scribe');
 });
 
 test('every decision of every room has a name', () => {

@@ -32,7 +32,7 @@ function reach(stand: Standpoint, aspect: number): number {
   return worst;
 }
 
-test.each(['fit', 'front', 'plan', 'left', 'right'] as const)(
+test.each(['fit', 'front', 'behind', 'plan', 'left', 'right'] as const)(
   '%s shows the whole unit, and fills the picture',
   (look) => {
     for (const aspect of [0.6, 1, 1.6, 3]) {
@@ -44,13 +44,15 @@ test.each(['fit', 'front', 'plan', 'left', 'right'] as const)(
 );
 
 test('looks are square on to the run that is asked about', () => {
-  const at = (look: 'front' | 'left' | 'right' | 'plan', of: typeof run | typeof turned) => {
+  const at = (look: 'front' | 'behind' | 'left' | 'right' | 'plan', of: typeof run | typeof turned) => {
     const stand = standFor(look, { run: of, first: run }, box, 1.5, from);
     const way = sub(stand.position, stand.target);
     return way.map((value) => Number((value / Math.hypot(...way)).toFixed(2)) + 0);
   };
   expect(at('front', run)).toEqual([0, -1, 0]);
   expect(at('front', turned)).toEqual([1, 0, 0]);
+  expect(at('behind', run)).toEqual([0, 1, 0]);
+  expect(at('behind', turned)).toEqual([-1, 0, 0]);
   expect(at('left', run)).toEqual([-1, 0, 0]);
   expect(at('right', run)).toEqual([1, 0, 0]);
   expect(at('right', turned)).toEqual([0, 1, 0]);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { type EdgePath, reachOf } from '../../../src/base/edge-path';
 import { bead, cavetto, chamfer, cutterOf, cymaRecta, cymaReversa, ovolo, torus } from '../../../src/base/mouldings';
+import { flatten } from '../../../src/base/outline';
 import { bevelledEdge, mouldedEdge, mouldedSection, SQUARE_EDGE } from '../../../src/base/profiles';
 import type { Outline, Place, Vec2, Vec3 } from '../../../src/vocabulary/geometry';
 import type { Board, BoardEdge, Stick } from '../../../src/vocabulary/shape';
@@ -39,7 +40,7 @@ export const sections: fc.Arbitrary<Outline> = fc.oneof(
 );
 
 const slope = fc.oneof(fc.constant(0), between(-1.8, 1.8));
-export const sticks: fc.Arbitrary<Stick> = fc
+const through: fc.Arbitrary<Stick> = fc
   .tuple(sections, between(-500, 500), between(800, 3000), slope, slope, slope, slope)
   .map(([section, at, length, a, b, c, d]) => ({
     kind: 'stick',
@@ -47,6 +48,19 @@ export const sticks: fc.Arbitrary<Stick> = fc
     start: { at, perAcross: a, perOut: b },
     end: { at: at + length, perAcross: c, perOut: d },
   }));
+
+/** Sticks whose hollows stop somewhere between the end cuts. */
+export const stoppedSticks: fc.Arbitrary<Stick> = fc
+  .tuple(through, between(0.01, 0.49), between(0.51, 0.99))
+  .map(([stick, near, far]) => {
+    const at = (plane: Stick['start']): number[] =>
+      flatten(stick.section).map(([u, v]) => plane.at + plane.perAcross * u + plane.perOut * v);
+    const first = Math.max(...at(stick.start));
+    const length = Math.min(...at(stick.end)) - first;
+    return { ...stick, stopped: { from: first + near * length, to: first + far * length } };
+  });
+
+export const sticks: fc.Arbitrary<Stick> = fc.oneof(through, stoppedSticks);
 
 /** An edge with a ledge: square up to `at`, and from there moved by `deep`. */
 export const rebated = (thickness: number, deep: number, at: number): BoardEdge => ({

@@ -15,10 +15,23 @@ const kernel = await Module();
 kernel.setup();
 const FAR = 10_000;
 
+/** A length of moulding; where its hollows are stopped, run plain and then cut between the stops with what fills the hollows. */
+function run({ section, stopped }: Stick): Manifold {
+  const cut = new kernel.CrossSection([flatten(section) as [number, number][]]);
+  if (!stopped) return cut.extrude(2 * FAR).translate([0, 0, -FAR]);
+  const hollow = (radius: number | undefined): boolean => radius !== undefined && radius < 0;
+  const segments = section.segments.map((s) => (hollow(s.radius) ? { to: s.to } : s));
+  const plain = new kernel.CrossSection([flatten({ start: section.start, segments }) as [number, number][]]);
+  const length = plain.extrude(2 * FAR).translate([0, 0, -FAR]);
+  const waste = plain.subtract(cut);
+  // The kernel can't extrude nothing.
+  if (waste.isEmpty()) return length;
+  return length.subtract(waste.extrude(stopped.to - stopped.from).translate([0, 0, stopped.from]));
+}
+
 /** A stick made as at the bench: a length of moulding, then one saw cut at each end. (u, v, along) are the kernel's axes. */
 function sawn(stick: Stick): number {
-  const section = new kernel.CrossSection([flatten(stick.section) as [number, number][]]);
-  const length = section.extrude(2 * FAR).translate([0, 0, -FAR]);
+  const length = run(stick);
   const { start, end } = stick;
   const cut = (m: Manifold, a: number, o: number, at: number, keep: 1 | -1): Manifold => {
     const size = Math.hypot(a, o, 1);
@@ -27,7 +40,7 @@ function sawn(stick: Stick): number {
   const one = cut(length, start.perAcross, start.perOut, start.at, 1);
   const both = cut(one, end.perAcross, end.perOut, end.at, -1);
   const volume = both.volume();
-  for (const thing of [section, length, one, both]) thing.delete();
+  for (const thing of [length, one, both]) thing.delete();
   return volume;
 }
 

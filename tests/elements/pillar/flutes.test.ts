@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fewer, flutedFace, fluteWidth, grooves } from '../../../src/elements/pillar/flutes';
+import { canStop, fewer, flutedFace, fluteWidth, grooves } from '../../../src/elements/pillar/flutes';
 
 describe('the width of a flute', () => {
   test('is what margins and fillets leave', () => expect(fluteWidth(140, 18, 5, 20, 5, 5)).toBe(16));
@@ -12,7 +12,7 @@ describe('the width of a flute', () => {
 });
 
 describe('the same flutes on a narrower face', () => {
-  const fluting = { count: 5, width: 16, spacing: 5, depth: 5 };
+  const fluting = { count: 5, width: 16, spacing: 5, depth: 5, stop: 0 };
   test('as many as leave the margin', () => {
     expect(fewer(140, 20, fluting)?.count).toBe(5);
     expect(fewer(139, 20, fluting)?.count).toBe(3);
@@ -22,7 +22,7 @@ describe('the same flutes on a narrower face', () => {
 });
 
 describe('setting out', () => {
-  const cut = grooves(140, { count: 5, width: 16, spacing: 5, depth: 5 });
+  const cut = grooves(140, { count: 5, width: 16, spacing: 5, depth: 5, stop: 0 });
   test('is centred on the face, from its left edge', () =>
     expect(cut.map((g) => g.centre)).toEqual([28, 49, 70, 91, 112]));
   test('each flute is a hollow of its width and depth', () => {
@@ -34,5 +34,16 @@ describe('setting out', () => {
     const radius = -(far.radius ?? 0);
     // The versine of the chord is the depth.
     expect(radius - Math.sqrt(radius * radius - 64)).toBeCloseTo(5, 9);
+  });
+});
+
+describe('stopped flutes', () => {
+  const fluting = { count: 5, width: 16, spacing: 5, depth: 5, stop: 40 };
+  test('say how far they stop short of both ends', () =>
+    expect(grooves(140, fluting).map((g) => g.stops)).toEqual(Array(5).fill([40, 40])));
+  test('are at least as long as they are wide', () => {
+    expect(canStop(96, fluting)).toBe(true);
+    expect(canStop(95.9, fluting)).toBe(false);
+    expect(canStop(10, { ...fluting, stop: 0 })).toBe(true);
   });
 });

@@ -7,7 +7,9 @@ import { findingOf, jobOf, partOf, partsOf, rulesOf, runOf, type Said } from '..
 // A top 600 deep that overhangs the frame's face by 75: x along the run from its frame line's left end, y back from the front edge.
 const outlineOf = (said: Said, run = 'A', corner: 'mitred' | 'butted' = 'mitred'): readonly (readonly number[])[] => {
   const made = design(jobOf({ depth: 600, ...said, elements: { top: { overhang: 75, corner, endOverhang: 30 } } }));
-  return topOutline(made.rod, runOf(made, run), corner).map((p) => p.map((n) => Number(n.toFixed(6)) + 0));
+  return topOutline(made.rod, runOf(made, run), { corner, mitredInside: false }).map((p) =>
+    p.map((n) => Number(n.toFixed(6)) + 0),
+  );
 };
 const corner = (deflectionDeg: number, through: Run['through'] = 'this'): Said => ({
   runs: [{ length: 2000, deflectionDeg, through }, { length: 1500 }],
@@ -117,14 +119,6 @@ describe('the top', () => {
     expect(partsOf(made, 'TP', 'RR')).toEqual([]);
   });
 
-  test('longer than the stock is said, with both', () => {
-    expect(findingOf(design(jobOf({ runs: [{ length: 4000 }] })), 'top-longer-than-stock')).toMatchObject({
-      severity: 'warn',
-      value: 4000,
-      limit: 3600,
-    });
-  });
-
   test('that does not reach over what stands in front, with both', () => {
     const made = design(jobOf({ elements: { top: { overhang: 20 } } }));
     expect(findingOf(made, 'top-does-not-cover')).toMatchObject({ severity: 'warn', value: 20, limit: 37 });
@@ -144,11 +138,16 @@ describe('the top', () => {
     expect(partOf(made, 'TP', 'B').size.length).toBeCloseTo(900 + 150, 9);
   });
 
-  test('far behind its frame it wants support', () => {
-    expect(findingOf(design(jobOf({ depth: 600 })), 'top-unsupported')).toMatchObject({
+  test('far behind what carries it it wants support', () => {
+    const behind = (depth: number, carcass: { build: boolean; setBack?: number }) =>
+      design(jobOf({ depth, elements: { carcass } }));
+    // Behind the frame alone: 600 − 75 − 63.
+    expect(findingOf(behind(600, { build: false }), 'top-unsupported')).toMatchObject({
       value: 600 - 75 - 63,
       limit: 300,
     });
-    expect(design(jobOf({ depth: 438 })).findings).toEqual([]);
+    expect(rulesOf(behind(438, { build: false }))).not.toContain('top-unsupported');
+    // With cross frames it reaches behind them as far as they are set back.
+    expect(rulesOf(behind(900, { build: true, setBack: 300 }))).not.toContain('top-unsupported');
   });
 });

@@ -1,0 +1,98 @@
+import { design } from '../../src/flow';
+import { addOpening, removeOpening, setOpening } from '../../src/job/edits-making';
+import { MOST } from '../../src/job/fields';
+import { openingFields } from '../../src/job/fields-making';
+import type { Opening } from '../../src/vocabulary/job';
+import { foundOf } from '../rod/things';
+import { app } from '../store/app';
+import { useApp, useDesign } from '../store/hooks';
+import { FieldInput } from './FieldInput';
+import { useTrial } from './found';
+import { ChoiceInput, TextInput } from './inputs';
+import { newOpening } from './new-opening';
+import { Refusals } from './Refusals';
+import { runOfNumber, runOptions } from './runs';
+import { Section } from './Section';
+import { useInHand } from './useInHand';
+
+const KEYS = ['through', 'use', 'x', 'z', 'width', 'height'] as const;
+
+function Row({ opening, index }: { readonly opening: Opening; readonly index: number }) {
+  const made = useDesign();
+  const path = `/unit/openings/${index}`;
+  const { made: tried, typing } = useTrial();
+  const { row, inHand } = useInHand({ kind: 'opening', index });
+  const { edit, take } = app.getState();
+  const name = opening.name || `Opening ${index + 1}`;
+  const change = (label: string, what: Partial<Opening>) =>
+    edit(`${label}, ${name}`, (job) => setOpening(job, index, what));
+  // The hole of a pipe is as high as it is wide.
+  const keys = opening.use === 'pipe' ? KEYS.filter((key) => key !== 'height') : KEYS;
+  return (
+    <fieldset
+      className={inHand ? 'thing in-hand' : 'thing'}
+      ref={row}
+      onFocus={() => take({ kind: 'opening', index }, runOfNumber(made, opening.run)?.id)}
+    >
+      <legend>{name}</legend>
+      <TextInput
+        label="Name of the opening"
+        most={80}
+        value={opening.name}
+        onValue={(text) => change('Name', { name: text })}
+      />
+      <ChoiceInput
+        label="In run"
+        value={String(opening.run)}
+        options={runOptions(made)}
+        path={`${path}/run`}
+        onValue={(run) => change('Run', { run: Number(run) })}
+      />
+      {keys.map((key) => (
+        <FieldInput
+          key={key}
+          field={openingFields[key]}
+          value={opening[key]}
+          path={`${path}/${key}`}
+          onTyping={typing(`${path}/${key}`)}
+          onValue={(value) => change(openingFields[key].label, { [key]: value })}
+        />
+      ))}
+      <Refusals found={foundOf({ kind: 'opening', index }, tried)} />
+      <button
+        type="button"
+        className="quiet"
+        onClick={() => {
+          take(null);
+          edit(`Remove ${name}`, (job) => removeOpening(job, index));
+        }}
+      >
+        Remove {name}
+      </button>
+    </fieldset>
+  );
+}
+
+/** Holes for what comes through: sockets, pipes, grilles. */
+export function OpeningsForm() {
+  const openings = useApp((state) => state.document.unit.openings);
+  const add = () => {
+    const { document, edit, take, view } = app.getState();
+    const { runs } = design(document).rod;
+    const made = newOpening(document, runs.find(({ id }) => id === view.run) ?? runs[0]);
+    edit(`Add ${made.name}`, (job) => addOpening(job, made));
+    take({ kind: 'opening', index: document.unit.openings.length }, runs.find((r) => r.jobIndex === made.run - 1)?.id);
+  };
+  return (
+    <Section title="Openings">
+      {openings.map((opening, i) => (
+        // An opening may have any name, or none; it is known by its place in the list, and findings lead to that.
+        // biome-ignore lint/suspicious/noArrayIndexKey: see above
+        <Row key={i} opening={opening} index={i} />
+      ))}
+      <button type="button" disabled={openings.length >= MOST.openings} onClick={add}>
+        Add an opening
+      </button>
+    </Section>
+  );
+}

@@ -1,0 +1,16 @@
+import type { Finding } from '../../src/vocabulary/finding';
+
+/** What the checks say of the row above, as it is typed or dragged. */
+export function Refusals({ found }: { readonly found: readonly Finding[] }) {
+  return (
+    <div className="refusals" aria-live="polite">
+      {found.map((finding, i) => (
+        // Two findings may read alike; their order is their identity.
+        // biome-ignore lint/suspicious/noArrayIndexKey: see above
+        <p key={i} className={`refusal ${finding.severity}`}>
+          {finding.message} <span className="remedy">{finding.remedy}</span>
+        </p>
+      ))}
+    </div>
+  );
+}

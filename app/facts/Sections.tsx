@@ -1,0 +1,105 @@
+import { teamKg } from '../../src/flow';
+import type { Design } from '../../src/vocabulary/design';
+import type { Breach, Section } from '../../src/vocabulary/section';
+import { joinWords } from '../decisions/join-edits';
+import { figure, length, weight } from '../shell/format';
+import { goToDecision } from '../shell/go-to';
+import { useDesign } from '../store/hooks';
+
+/** How the team's share of what each may lift is known. */
+const SHARE = ['alone', 'two lift two thirds of the sum', 'three lift half of the sum'];
+
+/** What the people of a job may lift together, and by which rule. */
+export function teamWords({ people, liftKg }: Design['job']['carry']): string {
+  const share = SHARE[Math.min(people, 3) - 1];
+  const more = people > 3 ? '; beyond three no more is counted' : '';
+  return `${people} × ${liftKg} kg: ${share}${more} (HSE L23, for teams). Not a legal limit.`;
+}
+
+/** A rule broken, in words with its numbers. */
+function breachWords({ what, value, limit, source }: Breach, made: Design): string {
+  const show = what === 'weight' ? weight : (mm: number) => length(mm, made.job);
+  return `${what}: ${show(value)} of ${show(limit)} (${source})`;
+}
+
+function Row({ section, made, team }: { readonly section: Section; readonly made: Design; readonly team: number }) {
+  const { size, weightKg, breaches, id, parts } = section;
+  const [long, deep, high] = [size.length, size.depth, size.height].map((mm) => figure(mm, made.job));
+  return (
+    <>
+      <tr>
+        <th scope="row">{id}</th>
+        <td>
+          {long} × {deep} × {high}
+        </td>
+        <td className="number">{parts.length}</td>
+        <td className={weightKg > team ? 'number over' : 'number'}>{weight(weightKg)}</td>
+      </tr>
+      {breaches.length > 0 ? (
+        <tr className="breaches">
+          <td colSpan={4}>
+            {breaches.map((breach) => (
+              <p key={breach.what}>{breachWords(breach, made)}</p>
+            ))}
+          </td>
+        </tr>
+      ) : null}
+    </>
+  );
+}
+
+/** What is carried in one piece each, what it weighs against what the people may lift, and where it is joined. */
+export function Sections() {
+  const made = useDesign();
+  const { sections, joins, job, parts } = made;
+  const team = teamKg(job.carry);
+  const loose = parts.filter(({ fitted }) => fitted === 'site');
+  const looseKg = loose.reduce((sum, part) => sum + part.weightKg, 0);
+  return (
+    <section className="facts" aria-labelledby="sections-title">
+      <h3 id="sections-title">
+        Sections <span className="count">{sections.length}</span>
+      </h3>
+      <table className="sections">
+        <thead>
+          <tr>
+            <th scope="col">No.</th>
+            <th scope="col">Length × depth × height</th>
+            <th scope="col" className="number">
+              Parts
+            </th>
+            <th scope="col" className="number">
+              Weight
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {sections.map((section) => (
+            <Row key={section.id} section={section} made={made} team={team} />
+          ))}
+          {loose.length > 0 ? (
+            <tr>
+              <th scope="row">loose</th>
+              <td>fitted on site</td>
+              <td className="number">{loose.length}</td>
+              <td className="number">{weight(looseKg)}</td>
+            </tr>
+          ) : null}
+        </tbody>
+      </table>
+      <p className="aside">
+        The people may lift {weight(team)} together. {teamWords(job.carry)}
+      </p>
+      {joins.length > 0 ? (
+        <ul className="joins" aria-label="Joins">
+          {joins.map((join) => (
+            <li key={join.id}>{joinWords(join, made, (mm) => length(mm, job))}</li>
+          ))}
+        </ul>
+      ) : null}
+      <button type="button" className="quiet" onClick={() => goToDecision('/unit/joins/by')}>
+        Decide where it is taken apart
+      </button>
+    </section>
+  );
+}

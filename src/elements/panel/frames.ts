@@ -1,0 +1,88 @@
+import { footOf, intoBays, reachBetween } from '../../base/foot';
+import { boundsOf } from '../../base/outline';
+import { pastCorners } from '../../base/place';
+import { tenth } from '../../base/tenth';
+import { SAME_LENGTH } from '../../base/tolerance';
+import type { DecisionsOf } from '../../vocabulary/field';
+import type { Finding } from '../../vocabulary/finding';
+import type { Bay, Rod, RodRun } from '../../vocabulary/rod';
+import type { Bench } from '../../vocabulary/room';
+import type { fields } from './fields';
+import { atCover, atPillar, noRoom, pastMitre } from './findings';
+
+export type Decisions = DecisionsOf<typeof fields>;
+
+/** A rectangle on the front: x along the run, heights above the floor. */
+export interface Field {
+  readonly from: number;
+  readonly to: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** One frame by its outside, or why it can't be made. */
+export interface Frame extends Field {
+  readonly run: RodRun;
+  readonly bay: Bay;
+  /** From the lowest, 0 upward. */
+  readonly row: number;
+  readonly where: string;
+  readonly fault?: Finding;
+}
+
+/** Inside a frame this much must be left, or it reads as a lump (common practice, no source). */
+export const LEAST_FIELD = 10;
+
+/** A frame stands at least this far above the brackets of a foot rail (common practice, no source). */
+const ABOVE_BRACKETS = 10;
+
+/** Every frame that the decisions ask for, bay by bay, lowest row first. */
+export function framesOf(decisions: Decisions, { rod, book }: Pick<Bench, 'rod' | 'book'>): readonly Frame[] {
+  const width = boundsOf(book.item('moulding', decisions.moulding).section).max[0];
+  return rod.runs.flatMap((run) =>
+    run.bays
+      .filter((bay) => bay.panels)
+      .flatMap((bay) =>
+        outsides(decisions, rod, bay).map((outside, row): Frame => {
+          const where = `bay ${bay.index + 1}${decisions.rows > 1 ? `, row ${row + 1}` : ''}`;
+          const frame = { ...outside, run, bay, row, where };
+          const fault = faultOf(frame, decisions.margin, width, rod);
+          return fault ? { ...frame, fault } : frame;
+        }),
+      ),
+  );
+}
+
+/** Outside sizes of the frames of one bay, lowest row first. */
+function outsides({ margin, rows, rowGap }: Decisions, rod: Rod, bay: Bay): readonly Field[] {
+  const brackets = rod.heights.footBracket;
+  const low = Math.max(footOf(rod) + margin, brackets === undefined ? 0 : brackets + ABOVE_BRACKETS);
+  const high = rod.frameHeight - (rod.heights.underTop ?? 0) - margin;
+  const each = (high - low - (rows - 1) * rowGap) / rows;
+  return Array.from({ length: rows }, (_, r) => ({
+    from: bay.from + margin,
+    to: bay.to - margin,
+    low: low + r * (each + rowGap),
+    high: low + r * (each + rowGap) + each,
+  }));
+}
+
+/** Why a frame can't be made, if it can't. `width`: of its moulding. */
+function faultOf(frame: Frame, margin: number, width: number, rod: Rod): Finding | undefined {
+  const { run, bay, from, to, low, high } = frame;
+  const need = 2 * width + LEAST_FIELD;
+  if (Math.min(to - from, high - low) < need) return noRoom(frame, margin, width, need);
+  const past = pastCorners(run, { from, to, ...rod.layers.panel });
+  if (past > SAME_LENGTH) return pastMitre(run.id, frame.where, past);
+  const cover = run.joins.find(
+    (j) => j.behind === 'cover' && j.coverFrom < to - SAME_LENGTH && j.coverTo > from + SAME_LENGTH,
+  );
+  if (cover) return atCover(frame, cover);
+  const block = rod.heights.plinth ?? 0;
+  const foot = block > low + SAME_LENGTH ? Math.max(bay.footFrom - from, to - bay.footTo) : 0;
+  const heads = reachBetween(intoBays(rod), low, high) - margin;
+  if (foot > SAME_LENGTH) return atPillar(frame, foot, `a plinth block, ${tenth(block)} mm high`);
+  if (heads > SAME_LENGTH && !(bay.mitredLeft && bay.mitredRight))
+    return atPillar(frame, heads, 'the base or cap of a pillar');
+  return undefined;
+}

@@ -1,0 +1,44 @@
+import { extentOf } from '../base/solid/extent';
+import type { Design } from '../vocabulary/design';
+import type { FixingMap, TimberBehind } from '../vocabulary/making';
+import type { Part } from '../vocabulary/part';
+import type { RodRun } from '../vocabulary/rod';
+import { MOST_GAP } from './contacts';
+
+/**
+ * Where there is timber behind the skin, run by run: for whoever fixes something to the finished front. Running measurements from the
+ * end of the frame that the setting-out is measured from; exact, to be rounded where they are shown.
+ */
+export function mapsOf({ rod, parts }: Pick<Design, 'rod' | 'parts'>): readonly FixingMap[] {
+  const { datum } = rod.timber;
+  const timber = parts.filter((p) => p.from === 'framed');
+  return rod.runs
+    .filter((run) => run.sound)
+    .map((run) => ({
+      run: run.id,
+      name: run.name,
+      datum,
+      timber: timber
+        .filter((part) => part.run === run.id)
+        .flatMap((part) => behindSkin(part, run, datum))
+        .sort((a, b) => a.from - b.from || a.low - b.low || a.to - b.to),
+    }));
+}
+
+/** A timber whose face lies in the plane of the frame's face; nothing for one that stands further back. */
+function behindSkin(part: Part, run: RodRun, datum: 'left' | 'right'): readonly TimberBehind[] {
+  const reach = (x: number, y: number, z: number): readonly [number, number] => {
+    const at = run.origin[0] * x + run.origin[1] * y;
+    const [from, to] = extentOf(part, [x, y, z]);
+    return [from - at, to - at];
+  };
+  const [, face] = reach(run.front[0], run.front[1], 0);
+  if (Math.abs(face) > MOST_GAP) return [];
+  const [from, to] = reach(run.along[0], run.along[1], 0);
+  const [low, high] = reach(0, 0, 1);
+  const running: readonly [number, number] =
+    datum === 'left'
+      ? [from - run.left.frameAt, to - run.left.frameAt]
+      : [run.right.frameAt - to, run.right.frameAt - from];
+  return [{ part: part.mark, name: part.name, from: running[0], to: running[1], low, high }];
+}

@@ -1,0 +1,111 @@
+import { extentOf } from '../base/solid/extent';
+import { fromSquareDeg } from '../base/square';
+import { radians } from '../base/vec';
+import type { Job } from '../vocabulary/job';
+import type { Notch, Scribe } from '../vocabulary/making';
+import type { Part } from '../vocabulary/part';
+import type { Rod, RodRun } from '../vocabulary/rod';
+import { MOST_GAP } from './contacts';
+import type { Floor } from './floor';
+import { lowestOf } from './order';
+
+/** Further from square than this, a wall can't be the one that an end stands against (degrees; common practice, no source). */
+const MOST_ASKEW_DEG = 30;
+
+/** An end of the unit that stands against a wall. */
+interface AtWall {
+  readonly run: RodRun;
+  readonly side: 'left' | 'right';
+  readonly wall?: Job['survey']['walls'][number];
+}
+
+function wallEnds({ unit, survey }: Job, rod: Rod): readonly AtWall[] {
+  const of = (side: 'left' | 'right', run: RodRun | undefined): readonly AtWall[] => {
+    const end = side === 'left' ? unit.plan.leftEnd : unit.plan.rightEnd;
+    if (end.kind !== 'wall' || !run) return [];
+    const wall = survey.walls.find((w) => w.name === end.wall);
+    return [{ run, side, ...(wall ? { wall } : {}) }];
+  };
+  return [...of('left', rod.runs[0]), ...of('right', rod.runs.at(-1))];
+}
+
+/**
+ * What is scribed to the walls: at each wall end the front, over its height, and the top, over its depth. `most` is the widest gap that
+ * the wall leaves when the unit touches it at one point: it leans by so much over the height, and runs out of square by so much over the
+ * depth. 0 where the wall was not surveyed.
+ */
+export function wallScribes(job: Job, rod: Rod): readonly Scribe[] {
+  return wallEnds(job, rod).flatMap(({ run, side, wall }): Scribe[] => {
+    const askew = wall ? fromSquareDeg(wall.directionDeg, run.along) : 0;
+    if (Math.abs(askew) > MOST_ASKEW_DEG) return [];
+    const overDepth = Math.abs(Math.tan(radians(askew))) * rod.depth;
+    const overHeight = Math.abs(Math.tan(radians(wall?.leanDeg ?? 0))) * rod.height;
+    // Turned counter-clockwise, a wall at the right end comes nearer as it goes back: the unit touches there and gapes in front.
+    const gapesInFront = askew !== 0 && askew > 0 === (side === 'right');
+    const gapesAbove = (wall?.leanDeg ?? 0) > 0;
+    const at = `${side} end of run ${run.id}, ${wall ? wall.name : 'wall not surveyed'}`;
+    const left = run[side].scribe;
+    return [
+      {
+        where: `front, ${at}`,
+        run: run.id,
+        length: rod.height,
+        most: overHeight + (gapesInFront ? overDepth : 0),
+        left,
+      },
+      {
+        where: `end of the top, ${at}`,
+        run: run.id,
+        length: rod.depth,
+        most: overDepth + (gapesAbove ? overHeight : 0),
+        left,
+      },
+    ];
+  });
+}
+
+/** What is scribed to the floor: in each run, what comes down to it in front of the frame, by the floor's fall below its highest point. */
+export function floorScribes(parts: readonly Part[], rod: Rod, floor: Floor): readonly Scribe[] {
+  return rod.runs.flatMap((run): Scribe[] => {
+    const down = parts.filter((p) => p.run === run.id && p.from !== 'framed' && lowestOf(p) < MOST_GAP);
+    if (!run.sound || down.length === 0) return [];
+    const names = [...new Set(down.map((p) => p.name))];
+    const most = floor.datum - floor.lowest(run);
+    const spare = down.map((p) => Math.max(0, ...(p.oversize ?? []).filter(isBelow).map((o) => o.amount)));
+    return [
+      {
+        where: `floor, run ${run.id}: ${names.join(', ')}`,
+        run: run.id,
+        length: run.length,
+        most,
+        left: Math.min(...spare),
+      },
+    ];
+  });
+}
+
+const isBelow = ({ side }: { readonly side: string }): boolean => /lower|bottom|foot/.test(side);
+
+/** Skirting on the walls that stays: which parts come so near to the wall, and so low, that they are cut to its section. */
+export function notchesOf(job: Job, rod: Rod, parts: readonly Part[]): readonly Notch[] {
+  return wallEnds(job, rod).flatMap(({ run, side, wall }): Notch[] => {
+    const { skirtingHeight: height = 0, skirtingThickness: thickness = 0 } = wall ?? {};
+    if (!wall || height <= 0 || thickness <= 0) return [];
+    const line = run.origin[0] * run.along[0] + run.origin[1] * run.along[1];
+    const near = parts.filter((p) => {
+      if (p.run !== run.id || lowestOf(p) >= height) return false;
+      const [from, to] = extentOf(p, [run.along[0], run.along[1], 0]);
+      return side === 'left' ? from - line < thickness : to - line > run.length - thickness;
+    });
+    if (near.length === 0) return [];
+    return [
+      {
+        where: `${side} end of run ${run.id}, ${wall.name}`,
+        run: run.id,
+        parts: near.map((p) => p.mark),
+        height,
+        thickness,
+      },
+    ];
+  });
+}

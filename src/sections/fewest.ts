@@ -1,0 +1,178 @@
+import type { Carry, JoinMark } from '../vocabulary/job';
+import type { RodRun } from '../vocabulary/rod';
+import type { Breach } from '../vocabulary/section';
+import type { Atom, Chain, Spot } from './chain';
+import { breachesOf, type Load } from './limits';
+
+/**
+ * Weights before joins are made are true to about so much: module studs stand elsewhere in a shorter frame. A stretch that is over the limit
+ * by less is tried, and judged by what is then made.
+ */
+const TRUE_TO = 0.04;
+
+/** One way of parting a unit: spots by number, and for each stretch its key in `known`. */
+export interface Parting {
+  readonly marks: readonly JoinMark[];
+  readonly keys: readonly string[];
+  /** Stretches that break a limit, as far as is known. */
+  readonly over: number;
+}
+
+/**
+ * The fewest sections that keep the limits: then the fewest joins under strips, then the most even weights. A stretch between two neighbouring
+ * spots is allowed whatever it weighs, for it can't be divided.
+ * @param known loads of stretches that have been made, by key; they count instead of the estimate.
+ * @param apart how far two joins of one run must be from one another, mm.
+ */
+export function fewest(chain: Chain, carry: Carry, known: ReadonlyMap<string, Load>, apart: number): Parting {
+  const pillars = solve(chain, carry, known, apart, (s) => s.kind !== 'strip');
+  if (pillars.over === 0) return pillars;
+  const strips = solve(chain, carry, known, apart, () => true);
+  return strips.over < pillars.over ? strips : pillars;
+}
+
+/** Stretches over a limit, sections, joins under strips, sum of squared weights: in this order. */
+type Cost = readonly [number, number, number, number];
+
+function solve(
+  { spots, atoms, spans }: Chain,
+  carry: Carry,
+  known: ReadonlyMap<string, Load>,
+  apart: number,
+  usable: (spot: Spot) => boolean,
+): Parting {
+  const n = spots.length - 1;
+  const stations = spots.flatMap((s, i) =>
+    i === 0 || i === n || (usable(s) && (s.mark || s.kind === 'flap')) ? [i] : [],
+  );
+  const best: ({ readonly cost: Cost; readonly back: number } | undefined)[] = [{ cost: [0, 0, 0, 0], back: -1 }];
+  for (let b = 1; b < stations.length; b++) {
+    const stretch = new Stretch(spots, atoms, spans, stations[b]);
+    for (let a = b - 1; a >= 0; a--) {
+      const [from, to] = [stations[a], stations[b]];
+      stretch.reachBackTo(from);
+      const single = a === b - 1;
+      const before = best[a];
+      if (before && (single || farApart(spots[from], spots[to], apart))) {
+        const load = known.get(keyOf(spots, from, to));
+        const judged = load ?? stretch.load(1 - TRUE_TO);
+        const over = breachesOf(judged, carry).some((breach) => !stretch.unavoidable(breach, carry));
+        // Longer stretches only get heavier and longer.
+        if (over && !single) {
+          if (!load) break;
+          continue;
+        }
+        const weight = (load ?? stretch.load(1)).weightKg;
+        const { cost } = before;
+        const now: Cost = [
+          cost[0] + Number(over),
+          cost[1] + 1,
+          cost[2] + Number(spots[to].kind === 'strip'),
+          cost[3] + weight * weight,
+        ];
+        const old = best[b];
+        if (!old || less(now, old.cost)) best[b] = { cost: now, back: a };
+      }
+      if (spots[from].kind === 'flap') break;
+    }
+  }
+  return traced(spots, stations, best);
+}
+
+const less = (a: Cost, b: Cost): boolean => {
+  for (let k = 0; k < 3; k++) if (a[k] !== b[k]) return a[k] < b[k];
+  return a[3] < b[3] - 1e-6;
+};
+
+const farApart = (a: Spot, b: Spot, apart: number): boolean => a.run !== b.run || b.x - a.x >= apart;
+
+const keyOf = (spots: readonly Spot[], from: number, to: number): string =>
+  `${spots[from].run} ${spots[from].x} – ${spots[to].run} ${spots[to].x}`;
+
+function traced(
+  spots: readonly Spot[],
+  stations: readonly number[],
+  best: readonly ({ readonly cost: Cost; readonly back: number } | undefined)[],
+): Parting {
+  const marks: JoinMark[] = [];
+  const keys: string[] = [];
+  let at = stations.length - 1;
+  const over = best[at]?.cost[0] ?? 0;
+  while (at > 0) {
+    const back = best[at]?.back ?? 0;
+    keys.unshift(keyOf(spots, stations[back], stations[at]));
+    const { mark, kind } = spots[stations[back]];
+    if (back > 0 && mark && kind !== 'flap') marks.unshift(mark);
+    at = back;
+  }
+  return { marks, keys, over };
+}
+
+/** A growing stretch that ends at one spot and reaches further and further back. */
+export class Stretch {
+  private from: number;
+  private weight = 0;
+  private low = Infinity;
+  private high = -Infinity;
+  private readonly points: (readonly [number, number])[] = [];
+  private readonly lengths = new Map<RodRun, number>();
+  private readonly loads: Load[] = [];
+
+  constructor(
+    private readonly spots: readonly Spot[],
+    private readonly atoms: readonly Atom[],
+    private readonly spans: Chain['spans'],
+    private readonly to: number,
+  ) {
+    this.from = to;
+  }
+
+  reachBackTo(from: number): void {
+    while (this.from > from) {
+      this.from--;
+      const atom = this.atoms[this.from];
+      this.add(atom);
+      for (const span of this.spans.get(this.from) ?? []) if (span.last < this.to) this.add(span.atom);
+      for (const { run, length } of atom.runs) this.lengths.set(run, (this.lengths.get(run) ?? 0) + length);
+      this.loads.push(loadOf(atom.points, atom.height, atom.runs[0]?.run, atom.weightKg));
+    }
+  }
+
+  private add(atom: Atom): void {
+    if (atom.points.length === 0) return;
+    this.weight += atom.weightKg;
+    this.low = Math.min(this.low, atom.height[0]);
+    this.high = Math.max(this.high, atom.height[1]);
+    this.points.push(...atom.points);
+  }
+
+  load(factor: number): Load {
+    const longest = [...this.lengths].sort((a, b) => b[1] - a[1])[0]?.[0];
+    const weight = this.weight + this.spots[this.from].moreRight + this.spots[this.to].moreLeft;
+    return loadOf(this.points, [this.low, this.high], longest, weight * factor);
+  }
+
+  /** A breach that each of its smallest pieces has too, and that no cutting cures. */
+  unavoidable({ what, byCutting }: Breach, carry: Carry): boolean {
+    return !byCutting && this.loads.every((load) => breachesOf(load, carry).some((b) => b.what === what));
+  }
+}
+
+function loadOf(
+  points: readonly (readonly [number, number])[],
+  [low, high]: readonly [number, number],
+  run: RodRun | undefined,
+  weightKg: number,
+): Load {
+  if (!run || points.length === 0) return { length: 0, depth: 0, height: 0, weightKg: 0 };
+  const reach = ([x, y]: readonly [number, number]): number => {
+    let [least, most] = [Infinity, -Infinity];
+    for (const p of points) {
+      const at = p[0] * x + p[1] * y;
+      least = Math.min(least, at);
+      most = Math.max(most, at);
+    }
+    return most - least;
+  };
+  return { length: reach(run.along), depth: reach(run.front), height: high - low, weightKg };
+}

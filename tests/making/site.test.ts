@@ -1,0 +1,162 @@
+import { describe, expect, it } from 'vitest';
+import { design, making } from '../../src/flow';
+import { floorOf } from '../../src/making/floor';
+import type { Survey } from '../../src/vocabulary/job';
+import { jobOf, partsOf, runOf } from '../elements/job-of';
+
+const level = (run: number, along: number, height: number) => ({ run, along, height });
+const RUNS = [{ length: 2400, deflectionDeg: 90 }, { length: 1800 }];
+
+describe('the floor between surveyed points', () => {
+  const { rod } = design(jobOf({ runs: RUNS }));
+  const [a, b] = rod.runs;
+
+  it('is straight from one to the next and level beyond them', () => {
+    const floor = floorOf([level(1, 2000, -8), level(1, 0, 0)], rod);
+    // 500 of 2000: a quarter of −8.
+    expect(floor?.at(a, 500)).toBeCloseTo(-2, 9);
+    expect(floor?.at(a, 2300)).toBe(-8);
+    expect(floor?.at(a, -50)).toBe(0);
+    expect(floor?.datum).toBe(0);
+    expect(floor?.lowest(a)).toBe(-8);
+  });
+
+  it('of a run without points is that of the nearest, and a note says so', () => {
+    // Run B starts at the corner, 2400 along A, where the floor was found 5 down.
+    const floor = floorOf([level(1, 0, 0), level(1, 2400, -5)], rod);
+    expect(floor?.at(b, 0)).toBe(-5);
+    expect(floor?.notes).toEqual([
+      'No level was taken along run B: its floor is taken to be as high as at the nearest point surveyed.',
+    ]);
+    expect(floorOf([level(1, 0, 0), level(2, 0, 0)], rod)?.notes).toEqual([]);
+  });
+
+  it('is not known where nothing was surveyed', () => {
+    expect(floorOf([], rod)).toBeUndefined();
+  });
+});
+
+describe('packers', () => {
+  const fall = { levels: [level(1, 0, 0), level(1, 2400, -12)] };
+
+  it('stand under every stud, as thick as the floor lies below its highest point', () => {
+    const made = design(jobOf({ survey: fall }));
+    const { packers } = making(made).site;
+    const studs = made.framing[0].studs;
+    // 12 mm in 2400: 5 in a thousand. The first stud, 19 along, would have 0.095: none.
+    const wanted = studs.map((s) => ((s.from + s.to) / 2) * 0.005);
+    expect(packers.map((p) => p.thickness).map((t) => Math.round(t * 1e6))).toEqual(
+      wanted.filter((t) => t > 0.5).map((t) => Math.round(t * 1e6)),
+    );
+    expect(packers.every((p) => partsOf(made, 'ST').some((stud) => stud.mark === p.part))).toBe(true);
+    expect(packers.at(-1)?.thickness).toBeCloseTo((2400 - 19) * 0.005, 6);
+  });
+
+  it('stand under rear posts too, by where they stand along the run', () => {
+    const made = design(jobOf({ survey: fall, elements: { carcass: { build: true, toeDepth: 0, toeHeight: 0 } } }));
+    const { packers } = making(made).site;
+    const rear = made.parts.filter((p) => p.kind === 'carcass' && p.from === 'framed' && p.place.origin[2] < 0.5);
+    const packed = new Set(packers.map((p) => p.part));
+    const below = rear.filter((p) => Math.abs(p.place.along[2]) > 0.99 && p.place.origin[0] > 150);
+    expect(below.length).toBeGreaterThan(0);
+    expect(below.filter((p) => !packed.has(p.mark)).map((p) => p.mark)).toEqual([]);
+    for (const p of packers) expect(p.thickness).toBeCloseTo(p.x * 0.005, 6);
+  });
+
+  it('are none on a level floor, and none without a survey', () => {
+    expect(making(design(jobOf({ survey: { levels: [level(1, 0, 3), level(1, 2400, 3)] } }))).site.packers).toEqual([]);
+    expect(making(design(jobOf({}))).site).toMatchObject({ packers: [], notes: [] });
+  });
+});
+
+const walls = (said: Partial<Survey['walls'][number]>): Partial<Survey> => ({
+  walls: [
+    { name: 'Left wall', directionDeg: 90, leanDeg: 0, ...said },
+    { name: 'Right wall', directionDeg: 90, leanDeg: 0, ...said },
+  ],
+});
+const between = {
+  leftEnd: { kind: 'wall', wall: 'Left wall' },
+  rightEnd: { kind: 'wall', wall: 'Right wall' },
+  height: 1100,
+  depth: 400,
+  fit: { scribe: 15 },
+} as const;
+
+describe('scribes at walls', () => {
+  it('take what the wall leans over the height and is out of square over the depth', () => {
+    // tan 1° · 1100 = 19.201; tan 2° · 400 = 13.968. Turned counter-clockwise, the wall at the right gapes in front, at the left behind.
+    const { scribes } = making(design(jobOf({ ...between, survey: walls({ directionDeg: 92, leanDeg: 1 }) }))).site;
+    const [lean, askew] = [1100 * Math.tan(Math.PI / 180), 400 * Math.tan(Math.PI / 90)];
+    const rows = scribes.map((s) => [s.where.split(' end of run')[0], s.length, s.left]);
+    expect(rows).toEqual([
+      ['front, left', 1100, 15],
+      ['end of the top, left', 400, 15],
+      ['front, right', 1100, 15],
+      ['end of the top, right', 400, 15],
+    ]);
+    const most = scribes.map((s) => s.most);
+    for (const [i, value] of [lean, askew + lean, lean + askew, askew + lean].entries())
+      expect(most[i]).toBeCloseTo(value, 9);
+  });
+
+  it('open to the floor where the wall leans in: the top meets it', () => {
+    const { scribes } = making(design(jobOf({ ...between, survey: walls({ leanDeg: -1 }) }))).site;
+    expect(scribes.map((s) => Math.round(s.most * 100) / 100)).toEqual([19.2, 0, 19.2, 0]);
+  });
+
+  it('are told without a figure where the wall was not surveyed, and not at all at a free end', () => {
+    const { scribes } = making(design(jobOf({ rightEnd: { kind: 'free' }, fit: { scribe: 15 } }))).site;
+    expect(scribes.map((s) => [s.where, s.most])).toEqual([
+      ['front, left end of run A, wall not surveyed', 0],
+      ['end of the top, left end of run A, wall not surveyed', 0],
+    ]);
+  });
+});
+
+describe('scribes at the floor', () => {
+  it('take the floor’s fall in each run from what comes down to it', () => {
+    const made = design(
+      jobOf({ runs: RUNS, survey: { levels: [level(1, 0, 0), level(1, 2400, -6), level(2, 1800, -9)] } }),
+    );
+    const floor = making(made).site.scribes.filter((s) => s.where.startsWith('floor'));
+    expect(floor.map((s) => [s.run, s.most])).toEqual([
+      ['A', 6],
+      ['B', 9],
+    ]);
+    expect(floor[0].where).toMatch(/plinth block.*skirting/);
+    expect(floor[0].length).toBe(runOf(made).length);
+  });
+});
+
+describe('notches over skirting that stays', () => {
+  const skirting = walls({ skirtingHeight: 120, skirtingThickness: 18 });
+
+  it('are cut into what comes nearer to the wall than the skirting is thick, below its height', () => {
+    const made = design(jobOf({ ...between, survey: skirting }));
+    const [left, right] = making(made).site.notches;
+    expect(left).toMatchObject({ run: 'A', where: 'left end of run A, Left wall', height: 120, thickness: 18 });
+    const names = (marks: readonly string[]) => [
+      ...new Set(marks.map((m) => made.parts.find((p) => p.mark === m)?.name)),
+    ];
+    // The bottom plate, the end stud (from 38 up), the skin, the pillar's block at the end; not the top, not the pillar board above it.
+    for (const notch of [left, right]) {
+      expect(names(notch.parts)).toEqual(expect.arrayContaining(['plate', 'stud', 'cladding', 'plinth block']));
+      expect(names(notch.parts)).not.toContain('top');
+      expect(names(notch.parts)).not.toContain('pillar board');
+    }
+    const [plates, studs] = [partsOf(made, 'PL'), partsOf(made, 'ST')];
+    expect(left.parts).toContain(plates[0].mark);
+    expect(left.parts).not.toContain(plates[1].mark);
+    expect(left.parts).toContain(studs[0].mark);
+    expect(right.parts).toContain(studs.at(-1)?.mark);
+    expect(right.parts).not.toContain(studs[0].mark);
+  });
+
+  it('are none where there is no skirting, or the frame stands clear of it', () => {
+    expect(making(design(jobOf({ ...between, survey: walls({}) }))).site.notches).toEqual([]);
+    const clear = design(jobOf({ ...between, survey: skirting, fit: { tolerance: 20 } }));
+    const studs = new Set(partsOf(clear, 'ST').map((p) => p.mark));
+    for (const { parts } of making(clear).site.notches) expect(parts.filter((mark) => studs.has(mark))).toEqual([]);
+  });
+});

@@ -1,0 +1,162 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { boundsInRoom } from '../../src/base/solid/extent';
+import { design, making } from '../../src/flow';
+import { contactsOf } from '../../src/making/contacts';
+import { groupsOf, putOn } from '../../src/making/order';
+import { contentsOf, listOf, plural, verbOf } from '../../src/making/step-words';
+import { touchingOf } from '../../src/making/touching';
+import type { Design } from '../../src/vocabulary/design';
+import type { Job } from '../../src/vocabulary/job';
+import { SEED } from '../base/seed';
+import { jobOf } from '../elements/job-of';
+import { anyJob } from '../properties/random-job';
+import { block } from './parts';
+
+/** Two plates with two studs between, a noggin between the studs, and a sheet on them. */
+const lower = block('PL1', [0, 0, 0], [400, 63, 38], { code: 'PL', name: 'plate' });
+const upper = block('PL2', [0, 0, 538], [400, 63, 38], { code: 'PL', name: 'plate' });
+const studs = [0, 362].map((x, i) => block(`ST${i + 1}`, [x, 0, 38], [38, 63, 500], { code: 'ST', name: 'stud' }));
+const noggin = block('NG1', [38, 0, 200], [324, 63, 38], { code: 'NG', name: 'noggin' });
+const sheet = block('CL1', [0, -12, 10], [400, 12, 560], { kind: 'skin', code: 'CL', name: 'cladding', from: 'clad' });
+const ALL = [lower, upper, ...studs, noggin, sheet];
+const marks = (batches: readonly (readonly { readonly mark: string }[])[]): readonly string[] =>
+  batches.map((batch) => batch.map((p) => p.mark).join(' '));
+
+describe('the order in which parts go on', () => {
+  it('is that of what was framed first, then kind by kind, each kind by its codes', () => {
+    expect(marks(groupsOf([...ALL].reverse(), ALL).map((group) => [...group].reverse()))).toEqual([
+      'PL1 PL2',
+      'ST1 ST2',
+      'NG1',
+      'CL1',
+    ]);
+  });
+
+  it('has plates go on with their studs, since the upper one hangs on nothing before', () => {
+    const { batches, loose } = putOn(groupsOf(ALL, ALL), new Set(), touchingOf(contactsOf(ALL)));
+    expect(marks(batches)).toEqual(['PL1 PL2 ST1 ST2', 'NG1', 'CL1']);
+    expect(loose).toEqual([]);
+  });
+
+  it('lets a part wait that touches nothing, until something carries it', () => {
+    const far = block('XX1', [900, 0, 300], [100, 63, 38], { code: 'AA', name: 'block' });
+    const bridge = block('BR1', [400, 0, 300], [500, 63, 38], {
+      kind: 'skin',
+      code: 'ZZ',
+      name: 'bridge',
+      from: 'clad',
+    });
+    const parts = [far, ...ALL, bridge];
+    const { batches, loose } = putOn(groupsOf(parts, parts), new Set(['PL1']), touchingOf(contactsOf(parts)));
+    expect(loose).toEqual([]);
+    // The bridge touches the frame; the block touches the bridge alone.
+    expect(marks(batches).at(-1)?.split(' ').sort()).toEqual(['BR1', 'XX1']);
+    const alone = putOn([[far]], new Set(['PL1']), touchingOf(contactsOf(parts)));
+    expect(marks([alone.loose])).toEqual(['XX1']);
+  });
+});
+
+describe('the words of a step', () => {
+  it('count things as one speaks', () => {
+    expect(['stud', 'shelf', 'skirting', 'batch', 'bearer'].map(plural)).toEqual([
+      'studs',
+      'shelves',
+      'pieces of skirting',
+      'batches',
+      'bearers',
+    ]);
+    expect(listOf(['a', 'b', 'c'])).toBe('a, b and c');
+    expect(contentsOf([lower, upper, studs[0]])).toBe('2 plates and 1 stud');
+  });
+
+  it('say how most of them are held', () => {
+    const held = (by: 'screw' | 'brad', glue?: 'pva') =>
+      block('X', [0, 0, 0], [10, 10, 10], {
+        holds: [{ by, through: 5, where: { at: 'all', each: 1 }, rule: '', ...(glue ? { glue } : {}) }],
+      });
+    expect(verbOf([held('screw', 'pva'), held('screw', 'pva'), held('brad')])).toBe('glue and screw');
+    expect(verbOf([held('brad')])).toBe('pin');
+    expect(verbOf([lower])).toBe('fix');
+  });
+});
+
+describe('the steps of a counter in two sections', () => {
+  const made = design(jobOf({ runs: [{ length: 3600 }], joins: { by: 'least' }, carry: { vanLength: 2400 } }));
+  const { steps } = making(made);
+
+  it('go from the bench by the dry fit to the site, numbered through', () => {
+    expect(steps.map((s) => s.number)).toEqual(steps.map((_, i) => i + 1));
+    const places = steps.map((s) => s.place);
+    expect([...places].sort((a, b) => RANK.indexOf(a) - RANK.indexOf(b))).toEqual(places);
+    expect(new Set(places)).toEqual(new Set(RANK));
+  });
+
+  it('begin each section with plates and studs on the bench', () => {
+    expect(made.sections.length).toBeGreaterThan(1);
+    for (const { id } of made.sections) {
+      const [first] = steps.filter((s) => s.section === id);
+      expect(first.what).toMatch(/^Glue and screw 2 plates and \d+ studs together on the bench;/);
+      expect(first.place).toBe('workshop');
+    }
+  });
+
+  it('bring the sections together at each join and bolt them on site', () => {
+    for (const { id, bolts } of made.joins) {
+      expect(steps.filter((s) => s.place === 'dry fit' && s.what.includes(id))).toHaveLength(1);
+      const [drawn] = steps.filter((s) => s.place === 'site' && s.what.includes(id));
+      expect(drawn.what).toContain(`with ${bolts.length} bolts`);
+    }
+  });
+
+  it('leave what is fitted on site for the site, the top after the front', () => {
+    const onSite = new Set(steps.filter((s) => s.place === 'site').flatMap((s) => s.parts));
+    expect([...onSite].sort()).toEqual(
+      made.parts
+        .filter((p) => p.fitted === 'site')
+        .map((p) => p.mark)
+        .sort(),
+    );
+    const names = steps.filter((s) => s.place === 'site' && s.parts.length > 0).map((s) => s.what);
+    expect(names.at(-1)).toMatch(/top/);
+  });
+});
+
+const RANK = ['workshop', 'dry fit', 'site'];
+const COUNT = 30;
+
+/** What must hold of the steps of any job; complaints in words. */
+function faultsOf(made: Design): readonly string[] {
+  const { steps, contacts } = making(made);
+  const touching = touchingOf(contacts);
+  const at = new Map<string, number>();
+  const faults: string[] = [];
+  for (const step of steps)
+    for (const mark of step.parts) {
+      if (at.has(mark)) faults.push(`${mark} is in two steps`);
+      at.set(mark, step.number);
+    }
+  const firsts = new Set(made.sections.map(({ id }) => steps.find((s) => s.section === id)?.parts[0]));
+  for (const part of made.parts) {
+    const step = at.get(part.mark);
+    if (step === undefined) faults.push(`${part.mark} is in no step`);
+    const held = (touching.get(part.mark) ?? []).some((other) => (at.get(other) ?? Infinity) <= (step ?? 0));
+    if (!held && !firsts.has(part.mark) && boundsInRoom(part).min[2] > 0.5)
+      faults.push(`${part.mark} hangs in the air`);
+    const told = steps.find((s) => s.number === step);
+    if (told?.place === 'workshop' && (part.fitted !== 'workshop' || part.inSection !== told.section))
+      faults.push(`${part.mark} is put on in the wrong place`);
+  }
+  return [...faults, ...steps.filter((s) => !/^[A-Z].*\.$/.test(s.what)).map((s) => `no sentence: ${s.what}`)];
+}
+
+describe(`the steps of ${COUNT} random jobs, every other one in sections (seed ${SEED})`, () => {
+  it('have every part once, none before what it is fixed to', { timeout: 300_000 }, () => {
+    const jobs = fc.sample(anyJob, { numRuns: COUNT, seed: SEED });
+    const wrong = jobs.flatMap((job, i) => {
+      const other: Job = i % 2 ? { ...job, unit: { ...job.unit, joins: { by: 'least' } } } : job;
+      return faultsOf(design(other)).map((fault) => `job ${i}: ${fault}`);
+    });
+    expect(wrong).toEqual([]);
+  });
+});

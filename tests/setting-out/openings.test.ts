@@ -1,0 +1,238 @@
+import { describe, expect, test } from 'vitest';
+import { design } from '../../src/flow';
+import { mirrorJob } from '../../src/job/mirror';
+import { placeOpenings } from '../../src/setting-out/openings';
+import type { Opening } from '../../src/vocabulary/job';
+import type { Obstacle } from '../../src/vocabulary/opening';
+import { jobOf, type Said } from '../elements/job-of';
+
+const socket = (said: Partial<Opening> = {}): Opening => ({
+  name: '',
+  run: 1,
+  through: 'front',
+  use: 'socket',
+  x: 430,
+  z: 500,
+  width: 145,
+  height: 85,
+  ...said,
+});
+
+/**
+ * 3000 of frame, 1100 high under a top of 40, so 1060 to its underside; pillars of 140 in 4 bays: openings (3000 − 2·140 − 3·140)/4 = 575,
+ * so bays 140–715, 855–1430, 1570–2145, 2285–2860. Timber 38 × 63: plates up to 38 and from 1022.
+ */
+const rodOf = (said: Said = {}) =>
+  design(jobOf({ runs: [{ length: 3000, rhythm: { by: 'count', count: 4 } }], height: 1100, ...said })).rod;
+const place = (openings: readonly Opening[], obstacles: readonly Obstacle[] = [], said: Said = {}) =>
+  placeOpenings(rodOf(said), openings, obstacles);
+const only = (opening: Opening, obstacles: readonly Obstacle[] = [], said: Said = {}) => {
+  const { placed, findings } = place([opening], obstacles, said);
+  expect(placed).toEqual([]);
+  expect(findings).toHaveLength(1);
+  return findings[0];
+};
+
+describe('an opening in a good place', () => {
+  test('has it, and nothing is said', () => {
+    const { placed, findings } = place([socket({ name: 'till' })]);
+    expect(findings).toEqual([]);
+    expect(placed).toEqual([
+      {
+        index: 0,
+        name: 'till',
+        run: 'A',
+        through: 'front',
+        use: 'socket',
+        round: false,
+        from: 357.5,
+        to: 502.5,
+        low: 457.5,
+        high: 542.5,
+      },
+    ]);
+  });
+  test('for a pipe is round: as high as it is wide', () =>
+    expect(place([socket({ use: 'pipe', width: 60 })]).placed[0]).toMatchObject({ round: true, low: 470, high: 530 }));
+  test('may touch a pillar, and reach to 5 mm from a plate', () => {
+    // 715 − 72.5 = 642.5; 38 + 5 + 42.5 = 85.5.
+    expect(place([socket({ x: 642.5, z: 85.5 })]).findings).toEqual([]);
+    expect(only(socket({ x: 642.6, z: 85.5 })).rule).toBe('opening-refused');
+    expect(only(socket({ x: 642.5, z: 85.4 })).rule).toBe('opening-refused');
+  });
+});
+
+describe('an opening that meets something is refused', () => {
+  test('a pillar: by how much, and how far the nearest good place is', () => {
+    // 700 + 72.5 − 715 = 57.5 into the pillar; over to the other side it would be 855 + 72.5 − 700 = 227.5.
+    expect(only(socket({ x: 700, name: 'till' }))).toMatchObject({
+      severity: 'stop',
+      rule: 'opening-refused',
+      subject: { run: 'A', path: '/unit/openings/0' },
+      value: 57.5,
+      message:
+        'Opening 1 (till) in run A meets pillar 2 by 57.5 mm. The nearest good place is 57.5 mm to the left, to 642.5 mm.',
+      remedy: 'Move it 57.5 mm to the left, to 642.5 mm. It is left out.',
+    });
+    expect(only(socket({ x: 860 })).remedy).toContain('67.5 mm to the right, to 927.5 mm');
+  });
+  test('the bottom plate: up. 38 + 5 − (60 − 42.5) = 25.5', () =>
+    expect(only(socket({ z: 60 }))).toMatchObject({
+      value: 25.5,
+      message: expect.stringContaining(
+        'meets the bottom plate by 25.5 mm. The nearest good place is 25.5 mm up, to 85.5',
+      ),
+    }));
+  test('the top plate: down. 1000 + 42.5 − (1022 − 5) = 25.5', () =>
+    expect(only(socket({ z: 1000 }))).toMatchObject({
+      value: 25.5,
+      remedy: 'Move it 25.5 mm down, to 974.5 mm. It is left out.',
+    }));
+  test('the end of the run, or beyond it', () => {
+    // Pillar 1 ends at 140 and its inner stud with it, 5 clear of which is 145: 145 + 72.5 = 217.5.
+    expect(only(socket({ x: -500 })).remedy).toContain('717.5 mm to the right, to 217.5 mm');
+    expect(only(socket({ x: 9000 })).remedy).toContain('to the left, to 2782.5 mm');
+  });
+  test('a join and its two studs, where no pillar stands', () => {
+    // A strip of 40 covers the join at 880, in the bay from 855; the stud beyond ends at 918, and 5 more are kept: 923 + 72.5.
+    const said: Said = { joins: { by: 'hand', at: [{ run: 1, x: 880 }] } };
+    const finding = only(socket({ x: 960 }), [], said);
+    expect(finding.message).toContain('meets join J1 with its two studs by 35.5 mm');
+    expect(finding.remedy).toContain('35.5 mm to the right, to 995.5 mm');
+  });
+  test('another opening that was there first, which stays: 20 mm must be left between', () => {
+    const { placed, findings } = place([socket(), socket({ x: 560 })]);
+    expect(placed.map((p) => p.index)).toEqual([0]);
+    // 502.5 + 20 + 72.5 = 595.
+    expect(findings).toMatchObject([
+      { rule: 'opening-refused', subject: { path: '/unit/openings/1' }, remedy: expect.stringContaining('to 595 mm') },
+    ]);
+    expect(place([socket(), socket({ x: 595 })]).findings).toEqual([]);
+  });
+  test('what a room says is there', () => {
+    const rail: Obstacle = {
+      run: 'A',
+      through: 'front',
+      from: 140,
+      to: 715,
+      low: 480,
+      high: 520,
+      what: 'rail in bay 1',
+    };
+    // Up: 520 + 42.5 = 562.5; down: 480 − 42.5 = 437.5: both 62.5 off.
+    expect(only(socket(), [rail]).message).toMatch(/meets rail in bay 1 by 62\.5 mm.*62\.5 mm (up|down)/);
+    expect(place([socket()], [{ ...rail, run: 'B' }]).findings).toEqual([]);
+    expect(place([socket()], [{ ...rail, through: 'top' }]).findings).toEqual([]);
+  });
+  test('by way of both directions, where one alone will not do', () => {
+    const shut = (from: number, to: number, low: number, high: number): Obstacle => ({
+      run: 'A',
+      through: 'front',
+      from,
+      to,
+      low,
+      high,
+      what: 'board',
+    });
+    // Everything at that height, and everything above and below it there; free from 600 up in the third bay only.
+    const boards = [shut(0, 3000, 0, 600), shut(0, 1570, 600, 1060), shut(2145, 3000, 600, 1060)];
+    expect(only(socket(), boards).remedy).toBe(
+      'Move it 1212.5 mm to the right, to 1642.5 mm and 142.5 mm up, to 642.5 mm. It is left out.',
+    );
+  });
+  test('and moving it there is good', () => {
+    for (const [x, z] of [
+      [700, 500],
+      [860, 20],
+      [1500, 1100],
+      [2999, 300],
+    ]) {
+      const [, way, at] = only(socket({ x, z })).remedy.match(/ (left|right|up|down), to ([\d.]+) mm/) ?? [];
+      const first = /left|right/.test(way) ? { x: Number(at), z } : { x, z: Number(at) };
+      const second = only(socket({ x, z })).remedy.match(/ and [\d.]+ mm (?:up|down), to ([\d.]+) mm/);
+      const moved = second ? { ...first, z: Number(second[1]) } : first;
+      expect(place([socket(moved)]).findings).toEqual([]);
+    }
+  });
+  test('in a run that the plan has not, or that can’t be built', () => {
+    expect(only(socket({ run: 3 }))).toMatchObject({ rule: 'opening-in-no-run', value: 3 });
+    expect(only(socket(), [], { runs: [{ length: 100 }, { length: 100 }], depth: 600 }).severity).toBe('stop');
+  });
+});
+
+describe('an opening larger than what there is', () => {
+  /** One bay of 720 between pillars of 140 in a run of 1000, with a panel frame 60 in, its members 30 wide. */
+  const frame = (from: number, to: number, low: number, high: number): Obstacle => ({
+    run: 'A',
+    through: 'front',
+    from,
+    to,
+    low,
+    high,
+    what: 'panel frame in bay 1',
+  });
+  const members = [
+    frame(200, 800, 180, 210),
+    frame(200, 800, 970, 1000),
+    frame(200, 230, 180, 1000),
+    frame(770, 800, 180, 1000),
+  ];
+  const said: Said = { runs: [{ length: 1000, rhythm: { by: 'count', count: 1 } }] };
+
+  test('the field of a panel: both sizes, and the largest that fits', () => {
+    // Inside the members 800 − 200 − 2·30 = 540 by 1000 − 180 − 2·30 = 760.
+    const finding = only(socket({ use: 'grille', x: 500, z: 600, width: 600, height: 300 }), members, said);
+    expect(finding).toMatchObject({ rule: 'opening-too-large', value: 600, limit: 540 });
+    expect(finding.message).toContain('It is 600 × 300 mm, and the clear field that comes nearest is 540 × 760 mm');
+    expect(finding.remedy).toContain('Make it 540 × 300 mm at most, its middle at 500 mm along and 600 mm up');
+  });
+  test('a round one keeps its shape', () => {
+    const finding = only(socket({ use: 'pipe', x: 500, z: 600, width: 600 }), members, said);
+    expect(finding.remedy).toContain('Make it 540 mm across at most');
+  });
+  test('the bay: 860 − 140 = 720, less 5 mm beside the studs of either end pillar', () =>
+    expect(only(socket({ use: 'grille', x: 500, z: 600, width: 900 }), [], said)).toMatchObject({
+      rule: 'opening-too-large',
+      limit: 710,
+    }));
+  test('a run without any clear field', () => {
+    const finding = only(socket(), [frame(0, 1000, 0, 1100)], said);
+    expect(finding).toMatchObject({ rule: 'opening-refused', remedy: expect.stringContaining('another run') });
+  });
+});
+
+describe('an opening through the top', () => {
+  // Overhang 60, depth 600: its plate below lies from 60 to 123 back, 5 clear of which is 128.
+  const said: Said = { depth: 600, elements: { top: { overhang: 60 } }, rightEnd: { kind: 'free' } };
+  const grommet = (more: Partial<Opening> = {}): Opening =>
+    socket({ through: 'top', use: 'pipe', width: 80, x: 1000, z: 300, ...more });
+  test('keeps 50 from its edges and 5 from the frame below', () => {
+    expect(place([grommet({ z: 168 })], [], said).findings).toEqual([]);
+    expect(only(grommet({ z: 100 }), [], said).remedy).toContain('68 mm to the back, to 168 mm');
+    expect(place([grommet({ z: 510 })], [], said).findings).toEqual([]);
+    expect(only(grommet({ z: 520 }), [], said).remedy).toContain('10 mm to the front, to 510 mm');
+    expect(only(grommet({ x: 20 }), [], said).remedy).toContain('70 mm to the right, to 90 mm');
+  });
+  test('is measured at a corner along the mitre', () => {
+    // Outside 90°: the mitre's line lies at x = 3000 + (60 − back). At 260 back that is 2800, and 50 square to it are 70.7 along.
+    const corner: Said = { ...said, runs: [{ length: 3000, deflectionDeg: 90 }, { length: 2000 }] };
+    expect(place([grommet({ x: 2600, z: 220 })], [], corner).findings).toEqual([]);
+    const finding = only(grommet({ x: 2760, z: 220 }), [], corner);
+    expect(finding.message).toContain('the right end of the run by 70.7 mm');
+  });
+  test('meets what a room says is there, and not what is in the front', () => {
+    const rail: Obstacle = { run: 'A', through: 'top', from: 0, to: 3000, low: 290, high: 330, what: 'rear rail' };
+    expect(only(grommet(), [rail], said).message).toContain('rear rail');
+    expect(place([grommet()], [{ ...rail, through: 'front' }], said).findings).toEqual([]);
+  });
+});
+
+test('a mirrored unit refuses and places the same', () => {
+  const openings = [socket({ x: 700 }), socket({ x: 1200 }), socket({ x: 1320 })];
+  const job = jobOf({ runs: [{ length: 3000, rhythm: { by: 'count', count: 4 } }], openings });
+  const [made, other] = [design(job), design(mirrorJob(job))];
+  expect(made.openings).toHaveLength(1);
+  expect(other.openings.map((o) => [3000 - o.to, 3000 - o.from])).toEqual(made.openings.map((o) => [o.from, o.to]));
+  const said = (d: typeof made) => d.findings.filter((f) => f.rule === 'opening-refused').map((f) => f.value);
+  expect(said(other)).toEqual(said(made));
+});
