@@ -1,18 +1,8 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
+import { serious } from './support/axe';
 import { card, downloaded, fact, handed, jobIn, kept, openBoard, openFile, runLength } from './support/board';
 import { command, partsOf } from './support/command';
-
-/** Serious and critical violations within a part of the page, as rule and places. */
-async function serious(page: Page, within: string): Promise<string[]> {
-  const { violations, passes } = await new AxeBuilder({ page }).include(within).analyze();
-  // It looked at something.
-  expect(passes.length).toBeGreaterThan(5);
-  return violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(' | ')}`);
-}
 
 test('no serious fault for people who read or work otherwise', async ({ page }) => {
   await openBoard(page);

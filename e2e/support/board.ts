@@ -25,6 +25,13 @@ export async function openBoard(page: Page): Promise<void> {
   await drawn(page);
 }
 
+/** The same, on a new job: 2400 straight, three bays, a carcass behind them. */
+export async function openNew(page: Page): Promise<void> {
+  await openBoard(page);
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await expect(page.locator('.job-name')).toHaveText('New job');
+}
+
 /** Waits until the view holds a picture. */
 export const drawn = (page: Page): Promise<void> => expect(canvas(page)).toHaveAttribute('data-calls', /^[1-9]/);
 

@@ -1,4 +1,5 @@
 import type { Result } from '../vocabulary/result';
+import { toVersion2 } from './step-2';
 
 /** A parsed file of an older version; nothing about it is known but that it is a group. */
 export type Foreign = Readonly<Record<string, unknown>>;
@@ -9,8 +10,8 @@ export interface Step {
   readonly upgrade: (file: Foreign) => Foreign;
 }
 
-/** All steps, oldest first. Version 1 is the first, so there is none yet. */
-export const STEPS: readonly Step[] = [];
+/** All steps, oldest first. */
+export const STEPS: readonly Step[] = [toVersion2];
 
 /**
  * A file brought up to the current version, step by step. Issues: no version, a version newer than this program, one with no

@@ -19,7 +19,7 @@ export const layersOf = (rooms: readonly RoomWords[]): readonly string[] => [
 /** The word that tells a job file from other JSON. */
 export const FORMAT = 'counterwright-job';
 /** The version of the file that this program writes. */
-export const VERSION = 1;
+export const VERSION = 2;
 
 const rhythm = z.discriminatedUnion(
   'by',

@@ -4,16 +4,18 @@ import { liesTo } from './boxes';
 import { MOST_GAP } from './contacts';
 import type { Touching } from './touching';
 
-/** What a part may be fixed to. */
-export interface Around {
-  readonly by: ReadonlyMap<string, Part>;
-  readonly touching: Touching;
+/** What touches each part, by its mark. */
+export type Around = ReadonlyMap<string, readonly Part[]>;
+
+/** What touches each of some parts. */
+export function aroundOf(parts: readonly Part[], touching: Touching): Around {
+  const by = new Map(parts.map((p) => [p.mark, p]));
+  return new Map([...touching].map(([mark, others]) => [mark, others.flatMap((other) => by.get(other) ?? [])]));
 }
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= MOST_GAP + 0.1;
 
-const touched = ({ by, touching }: Around, part: Part): readonly Part[] =>
-  (touching.get(part.mark) ?? []).flatMap((mark) => by.get(mark) ?? []);
+const touched = (around: Around, part: Part): readonly Part[] => around.get(part.mark) ?? [];
 
 /**
  * How much stuff there is beyond the first `through` mm, as far as it can be told: what a fixing may go into before it comes out again.

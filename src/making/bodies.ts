@@ -1,4 +1,3 @@
-import { toUnit } from '../base/place';
 import type { Place, Vec3 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
 import type { Points } from './gap';
@@ -55,7 +54,7 @@ function makeBody(part: Part): Body {
 
 function pieceOf(own: Points, place: Place): Piece {
   const points = new Float64Array(own.length);
-  for (let i = 0; i < own.length; i += 3) points.set(toUnit(place, own[i], own[i + 1], own[i + 2]), i);
+  for (let i = 0; i < own.length; i += 3) put(points, i, place, own[i], own[i + 1], own[i + 2]);
   let drawn: Points | undefined;
   return {
     points,
@@ -70,14 +69,31 @@ function pieceOf(own: Points, place: Place): Piece {
 /** Each corner moved towards the middle, so that every side comes in by about as much; thin pieces by a third of themselves at most. */
 function drawIn(own: Points, place: Place): Points {
   const box = boxOf([own]);
-  const middle = [0, 1, 2].map((k) => (box[k] + box[k + 3]) / 2);
-  const keep = [0, 1, 2].map((k) => 1 - Math.min(1 / 3, (2 * DRAWN_IN) / Math.max(box[k + 3] - box[k], 1e-9)));
   const points = new Float64Array(own.length);
+  const at = [0, 0, 0];
   for (let i = 0; i < own.length; i += 3) {
-    const [a, b, c] = [0, 1, 2].map((k) => middle[k] + (own[i + k] - middle[k]) * keep[k]);
-    points.set(toUnit(place, a, b, c), i);
+    for (let k = 0; k < 3; k++) {
+      const size = Math.max(box[k + 3] - box[k], 1e-9);
+      const middle = (box[k] + box[k + 3]) / 2;
+      at[k] = middle + (own[i + k] - middle) * (1 - Math.min(1 / 3, (2 * DRAWN_IN) / size));
+    }
+    put(points, i, place, at[0], at[1], at[2]);
   }
   return points;
+}
+
+/** Puts a point given in a part's own axes into a list, in the room: `toUnit` without a new point for each corner. */
+function put(
+  points: Points,
+  i: number,
+  { origin: o, along: a, across: b, out: c }: Place,
+  x: number,
+  y: number,
+  z: number,
+): void {
+  points[i] = o[0] + a[0] * x + b[0] * y + c[0] * z;
+  points[i + 1] = o[1] + a[1] * x + b[1] * y + c[1] * z;
+  points[i + 2] = o[2] + a[2] * x + b[2] * y + c[2] * z;
 }
 
 function boxOf(all: readonly Points[]): Box {

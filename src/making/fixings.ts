@@ -4,7 +4,7 @@ import type { Fixings, PartFixing } from '../vocabulary/making';
 import type { Hold, Part } from '../vocabulary/part';
 import type { Join } from '../vocabulary/section';
 import { beadOn, PVA_G_PER_M2, tubOf } from './adhesives';
-import { type Around, type Bearing, bearingsOf, stuffBeyond } from './behind';
+import { type Around, aroundOf, type Bearing, bearingsOf, stuffBeyond } from './behind';
 import { countOfHold } from './fixing-counts';
 import { boltFor, chosenFor } from './fixing-sizes';
 import { totalsOf } from './fixing-totals';
@@ -13,7 +13,7 @@ import type { Touching } from './touching';
 /** Which fixings hold which part, by the holds that its room says, and what there is to buy. */
 export function fixingsOf(made: Pick<Design, 'job' | 'rod' | 'parts' | 'joins'>, touching: Touching): Fixings {
   const book = made.job.stock.fixings;
-  const around: Around = { by: new Map(made.parts.map((p) => [p.mark, p])), touching };
+  const around = aroundOf(made.parts, touching);
   const number = new Map(made.parts.map((p, i) => [p.mark, i]));
   const parts = [
     ...made.parts.flatMap((part) => {

@@ -39,7 +39,9 @@ const VERBS: Readonly<Record<Hold['by'], string>> = {
 /** How a batch is put on, by how most of its parts are held: "glue and screw"; "fix" where nothing is said. */
 export function verbOf(batch: Batch): string {
   const ways = batch.map(({ holds = [] }) => {
-    const verbs = [...new Set(holds.map((hold) => VERBS[hold.by]))].filter((verb) => verb !== 'glue');
+    const all = [...new Set(holds.map((hold) => VERBS[hold.by]))].filter((verb) => verb !== 'glue');
+    // What is bolted besides is bolted to the next section, when both stand there.
+    const verbs = all.length > 1 ? all.filter((verb) => verb !== 'bolt') : all;
     const glued = holds.some((hold) => hold.glue !== undefined || hold.by === 'glue');
     return [...(glued ? ['glue'] : []), ...verbs].join(' and ') || 'fix';
   });
@@ -53,16 +55,25 @@ export function basesOf(
   by: ReadonlyMap<string, Part>,
   touching: Touching,
 ): string {
-  const names = batch.flatMap(({ mark }) => [
-    ...new Set(
-      (touching.get(mark) ?? []).filter((other) => before.has(other)).map((other) => by.get(other)?.name ?? ''),
-    ),
-  ]);
   const own = new Set(batch.map((p) => p.name));
-  const bases = [...tally(names.filter((name) => name !== '' && !own.has(name)))].sort((a, b) => b[1] - a[1]);
-  const most = bases.filter(([, n]) => 2 * n > bases[0][1]).slice(0, 2);
+  const times = new Map<string, { n: number; readonly parts: Set<string> }>();
+  for (const { mark } of batch) {
+    const counted = new Set<string>();
+    for (const other of touching.get(mark) ?? []) {
+      const name = by.get(other)?.name;
+      if (name === undefined || own.has(name) || !before.has(other)) continue;
+      const known = times.get(name) ?? { n: 0, parts: new Set() };
+      if (!counted.has(name)) known.n++;
+      counted.add(name);
+      known.parts.add(other);
+      times.set(name, known);
+    }
+  }
+  const bases = [...times].sort((a, b) => b[1].n - a[1].n);
+  const most = bases.filter(([, { n }]) => 2 * n > bases[0][1].n).slice(0, 2);
   if (most.length === 0) return '';
-  return ` to the ${listOf(most.map(([name]) => (/ing$/.test(name) ? name : plural(name))))}`;
+  const named = most.map(([name, { parts }]) => (parts.size === 1 || /ing$/.test(name) ? name : plural(name)));
+  return ` to the ${listOf(named)}`;
 }
 
 /** A sentence from its words: a capital and a full stop. */

@@ -1,13 +1,10 @@
-import { figures } from '../base/figure';
 import type { Design } from '../vocabulary/design';
 import type { Step } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
-import type { Join } from '../vocabulary/section';
 import { type Batch, groupsOf, putOn } from './order';
-import { basesOf, contentsOf, listOf, sentence, verbOf } from './step-words';
+import { dryFit, settingUp, type Told } from './set-up';
+import { basesOf, contentsOf, sentence, verbOf } from './step-words';
 import type { Touching } from './touching';
-
-type Told = Omit<Step, 'number'>;
 
 /**
  * The order in which it is put together: section by section on the bench, a dry fit, then on site what was carried in loose. Every part
@@ -37,12 +34,16 @@ function onBench(
   const own = parts.filter((p) => p.inSection === id);
   const before = new Set<string>();
   const { batches } = putOn(groupsOf(own, parts), new Set(), touching);
-  const steps = batches.map((batch, i): Told => {
+  const begun = new Set<string>();
+  const steps = batches.map((batch): Told => {
     const where = placeOf(batch, own);
-    const words =
-      i === 0
-        ? `${verbOf(batch)} ${contentsOf(batch)} together on the bench${where}; equal diagonals say that it is square`
-        : `${verbOf(batch)} ${contentsOf(batch)}${basesOf(batch, before, by, touching)}${where}${scribing(batch)}`;
+    const [{ from, run }] = batch;
+    const isNew = from === 'framed' && batch.length > 1 && !begun.has(run);
+    begun.add(run);
+    const bases = basesOf(batch, before, by, touching);
+    const words = isNew
+      ? `${verbOf(batch)} ${contentsOf(batch)} together on the bench${where}; equal diagonals say that it is square${bases && `, then fix it${bases}`}`
+      : `${verbOf(batch)} ${contentsOf(batch)}${bases}${where}${scribing(batch)}`;
     for (const { mark } of batch) before.add(mark);
     return { place: 'workshop', section: id, parts: marksOf(batch), what: sentence(words) };
   });
@@ -60,67 +61,6 @@ function placeOf(batch: Batch, own: readonly Part[]): string {
 /** Stuff left on is taken off before a piece is fixed for good. */
 const scribing = (batch: Batch): string =>
   batch.some(({ oversize = [] }) => oversize.some((o) => o.amount > 0)) ? ', leaving on what is to be scribed' : '';
-
-/** Sections brought together in the workshop, joins bored, loose parts tried and marked. */
-function dryFit(made: Design, left: readonly Part[]): readonly Told[] {
-  const joined = made.joins.map((join): Told => ({ place: 'dry fit', parts: [], what: sentence(brought(made, join)) }));
-  const tried: Told[] = left.length
-    ? [
-        {
-          place: 'dry fit',
-          parts: [],
-          what: sentence(
-            `try in place, without glue, what stays loose: ${contentsOf(left)}; pencil the mark on the back of each and its line on what it covers, and take it off again`,
-          ),
-        },
-      ]
-    : [];
-  const apart: Told[] = made.joins.length
-    ? [
-        {
-          place: 'dry fit',
-          parts: [],
-          what: 'Number both sides of each join, undo the bolts and take the sections apart.',
-        },
-      ]
-    : [];
-  return [...joined, ...tried, ...apart];
-}
-
-function brought({ job, rod }: Design, { id, at, run, x, sections, bolts }: Join): string {
-  const figure = figures(job);
-  const pair = listOf([...sections]);
-  if (at === 'flap') {
-    const gap = rod.flaps.find((flap) => flap.left === run);
-    return `stand ${pair} in line, ${gap ? figure(gap.width) : 'the gap of the flap'} apart, where the flap will hang (${id})`;
-  }
-  const where = at === 'corner' ? `the right-hand corner of run ${run}` : `run ${run}, ${figure(x)} from its left end`;
-  const bored = bolts.length
-    ? ` and bore through both studs for ${bolts.length} bolts, ${listOf(bolts.map(figure))} above the floor`
-    : '; no bolt height lies between the plates, so decide where it is bolted';
-  return `bring ${pair} together at ${id} (${where}), level and flush, clamp them${bored}`;
-}
-
-/** Sections set up on site. */
-function settingUp({ job, sections, joins, rod }: Design): readonly Told[] {
-  if (sections.length === 0) return [];
-  const site = (words: string): Told => ({ place: 'site', parts: [], what: sentence(words) });
-  const all = listOf(sections.map(({ id }) => id));
-  const packed = job.survey.levels.length
-    ? 'pack it up from the highest point of the floor, packers as listed'
-    : 'find the highest point of the floor and pack up from there';
-  const walls = rod.runs.some((run) => run.left.kind === 'wall' || run.right.kind === 'wall');
-  return [
-    site(`set ${all} in place, ${packed}, and level along and across`),
-    ...joins
-      .filter((join) => join.bolts.length > 0)
-      .map(({ id, sections: pair, bolts }) =>
-        site(`draw ${listOf([...pair])} together at ${id} with ${bolts.length} bolts, faces flush`),
-      ),
-    ...(walls ? [site('scribe to the wall what meets it, and notch over skirting that stays')] : []),
-    site('fix the unit to wall or floor so that it can’t tip; by what depends on what is there'),
-  ];
-}
 
 /** What was carried in loose, from the frame outward. */
 function onSite(

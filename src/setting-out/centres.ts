@@ -2,7 +2,7 @@ import { SAME_LENGTH } from '../base/tolerance';
 import type { FrameTimber } from '../vocabulary/rod';
 
 /** A module stud is not stood nearer than this, clear, to one that is needed: no room to fix a noggin (common practice, no source). */
-const LEAST_CLEAR = 100;
+export const LEAST_CLEAR = 100;
 
 /** The frame of a run or of one of its sections, from end to end. */
 export interface Frame {

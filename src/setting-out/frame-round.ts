@@ -2,7 +2,6 @@ import type { Backing } from '../vocabulary/backing';
 import type { Opening } from '../vocabulary/job';
 import type { Obstacle, PlacedOpening } from '../vocabulary/opening';
 import type { Rod } from '../vocabulary/rod';
-import { LEAST_EDGE } from './bands';
 import { type Framed, frameUp } from './framing';
 import { aboutStud } from './opening-ground';
 import { placeOpenings } from './openings';
@@ -26,8 +25,8 @@ export function frameRound(
     if (framed.kept.length === 0 || turn > openings.length)
       return { ...framed, openings: placed, findings: [...findings, ...framed.findings] };
     studs.push(
-      ...framed.kept.map(({ run, x, reason }): Obstacle => {
-        const stud = aboutStud(x, rod.timber.face, `the stud for the ${reason}`, LEAST_EDGE);
+      ...framed.kept.map(({ run, centre, reason }): Obstacle => {
+        const stud = aboutStud(centre, rod.timber.face, `the stud for the ${reason}`);
         return { ...stud, run, through: 'front' };
       }),
     );

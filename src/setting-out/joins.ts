@@ -1,7 +1,7 @@
 import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
 import type { JoinMark } from '../vocabulary/job';
-import type { RodRun, RunJoin } from '../vocabulary/rod';
+import type { Bay, RodRun, RunJoin } from '../vocabulary/rod';
 
 /** A piece of a run shorter than this, beside its two end studs, is no section: nothing could be fixed in it (common practice, no source). */
 const LEAST_CLEAR = 100;
@@ -27,14 +27,16 @@ export function placesIn(run: Unjoined, face: number): readonly Place[] {
   const pillars = run.pillars
     .filter((p) => p.where === 'between')
     .map((p): Place => ({ x: p.centre, behind: 'pillar', coverFrom: p.from, coverTo: p.to }));
-  const strips = run.bays
-    .filter((b) => b.to - b.from > 2 * COVER_WIDTH)
-    .flatMap((b): Place[] => [
-      ...(b.mitredLeft ? [] : [strip(b.from)]),
-      ...(b.mitredRight ? [] : [strip(b.to - COVER_WIDTH)]),
-    ]);
-  return [...pillars, ...strips].filter((p) => roomFor(run, face, [], p.x) >= 0).sort((a, b) => a.x - b.x);
+  return [...pillars, ...run.bays.flatMap(stripsIn)]
+    .filter((p) => roomFor(run, face, [], p.x) >= 0)
+    .sort((a, b) => a.x - b.x);
 }
+
+/** At the edges of a bay beside its pillars, where it is wide enough. */
+const stripsIn = (bay: Bay): readonly Place[] =>
+  bay.to - bay.from > 2 * COVER_WIDTH
+    ? [...(bay.mitredLeft ? [] : [strip(bay.from)]), ...(bay.mitredRight ? [] : [strip(bay.to - COVER_WIDTH)])]
+    : [];
 
 const strip = (from: number): Place => ({
   x: from + COVER_WIDTH / 2,
@@ -45,8 +47,9 @@ const strip = (from: number): Place => ({
 
 /** How much clear length the shorter of the pieces beside x keeps, less the least that it must have. Not below 0: it can be joined there. */
 function roomFor(run: Unjoined, face: number, joined: readonly number[], x: number): number {
-  const lines = [Math.max(0, run.left.frameAt), ...joined, Math.min(run.length, run.right.frameAt)];
-  return Math.min(...lines.map((line) => Math.abs(line - x))) - leastApart(face);
+  const left = x - Math.max(0, run.left.frameAt);
+  const right = Math.min(run.length, run.right.frameAt) - x;
+  return Math.min(left, right, ...joined.map((join) => Math.abs(join - x))) - leastApart(face);
 }
 
 export interface Joined {
@@ -108,9 +111,7 @@ export function placeJoins(runs: readonly Unjoined[], wishes: readonly JoinMark[
 function coverOf(run: Unjoined, x: number): Place | undefined {
   const pillar = run.pillars.find((p) => p.where === 'between' && x >= p.from + LEAST_COVER && x <= p.to - LEAST_COVER);
   if (pillar) return { x, behind: 'pillar', coverFrom: pillar.from, coverTo: pillar.to };
-  const bay = run.bays.find((b) => b.to - b.from > 2 * COVER_WIDTH && x >= b.from && x <= b.to);
-  if (!bay) return undefined;
-  const near = [strip(bay.from), strip(bay.to - COVER_WIDTH)].find((s) => Math.abs(s.x - x) <= COVER_WIDTH / 2);
+  const near = run.bays.flatMap(stripsIn).find((s) => x >= s.coverFrom && x <= s.coverTo);
   return near ? { ...near, x } : undefined;
 }
 

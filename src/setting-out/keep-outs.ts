@@ -1,5 +1,6 @@
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Backing } from '../vocabulary/backing';
+import { LEAST_CLEAR } from './centres';
 
 export type KeepOut = Extract<Backing, { kind: 'keep-out' }>;
 
@@ -17,10 +18,11 @@ export interface Barred {
   readonly of: readonly KeepOut[];
 }
 
-/** A stud that is needed on a line where a keep-out leaves it no place. */
+/** A stud that is needed on the line x and that a keep-out leaves no place; `centre` is where it would stand. */
 export interface Kept {
   readonly run: string;
   readonly x: number;
+  readonly centre: number;
   readonly reason: string;
   readonly keepOut: KeepOut;
 }
@@ -60,7 +62,8 @@ export function clearOf(
   frame: { readonly from: number; readonly to: number },
   { face, centres }: { readonly face: number; readonly centres: number },
 ): { readonly studs: readonly Standing[]; readonly cleared: readonly Cleared[] } {
-  let standing = [...studs];
+  let standing: readonly Standing[] = studs;
+  const trimming = new Set<Standing>();
   const cleared: Cleared[] = [];
   for (const bar of bars) {
     const met = standing.filter((s) => inTheWay(s.centre, face, bar));
@@ -75,14 +78,38 @@ export function clearOf(
     const [one, second] = met;
     const nearer = [...sides].sort((a, b) => Math.abs(a - one.centre) - Math.abs(b - one.centre));
     const to = second ? undefined : nearer.find((c) => keepsCentres(c, others, frame, face, centres));
-    const added = to === undefined ? sides.filter((c) => others.every((s) => !overlap(s.centre, c, face))) : [to];
-    const reasons = (): string[] => (to === undefined ? ['trimmer'] : [...one.reasons]);
-    standing = [...others, ...added.map((centre) => ({ centre, reasons: reasons(), needed: false }))].sort(
-      (a, b) => a.centre - b.centre,
-    );
+    if (to === undefined) {
+      const serving = (c: number): Standing | undefined => others.find((s) => overlap(s.centre, c, face));
+      const trimmers = sides.map((c) => serving(c) ?? { centre: c, reasons: ['trimmer'], needed: false });
+      for (const trimmer of trimmers) trimming.add(trimmer);
+      const all = [...others, ...trimmers.filter((s) => !others.includes(s))];
+      standing = withoutSpare(inOrder(all), trimming, face, centres);
+    } else standing = inOrder([...others, { ...one, centre: to }]);
     cleared.push({ bar, was, needed: false, ...(to === undefined ? {} : { to }) });
   }
   return { studs: standing, cleared };
+}
+
+const inOrder = (studs: readonly Standing[]): readonly Standing[] => [...studs].sort((a, b) => a.centre - b.centre);
+
+/** Without the studs that only keep the centres and stand hard by one that trims, while the centres are kept. */
+function withoutSpare(
+  studs: readonly Standing[],
+  trimming: ReadonlySet<Standing>,
+  face: number,
+  centres: number,
+): readonly Standing[] {
+  const kept = [...studs];
+  for (let i = 1; i < kept.length - 1; ) {
+    const [before, one, after] = [kept[i - 1], kept[i], kept[i + 1]];
+    const hard = [before, after].some(
+      (s) => trimming.has(s) && Math.abs(s.centre - one.centre) < face + LEAST_CLEAR - SAME_LENGTH,
+    );
+    const spare = !one.needed && !trimming.has(one) && after.centre - before.centre <= centres + SAME_LENGTH;
+    if (hard && spare) kept.splice(i, 1);
+    else i++;
+  }
+  return kept;
 }
 
 const overlap = (a: number, b: number, face: number): boolean => Math.abs(a - b) < face - SAME_LENGTH;

@@ -45,9 +45,9 @@ export function groundOf(rod: Rod, run: RodRun, through: Obstacle['through'], ob
 const ALL_ALONG = { from: -Infinity, to: Infinity };
 const ALL_UP = { low: -Infinity, high: Infinity };
 
-/** A stud on that line, with what is kept clear of it; `give` as much more as the line need not fall on its middle. */
-export const aboutStud = (x: number, face: number, what: string, give = 0): Block => {
-  const reach = face / 2 + CLEAR_OF_HOLE + give;
+/** A stud whose middle lies at x, with what is kept clear of it. */
+export const aboutStud = (x: number, face: number, what: string): Block => {
+  const reach = face / 2 + CLEAR_OF_HOLE;
   return { from: x - reach, to: x + reach, ...ALL_UP, what };
 };
 

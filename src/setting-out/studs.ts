@@ -49,10 +49,16 @@ export function standStuds(
   const bars = barred([...own.keys()], timber.face);
   const { studs, refused, cleared } = standFromLeft({ from, to }, timber, seen, bars);
   const trimmed = cleared.filter((c) => !c.needed && c.to === undefined).flatMap((c) => c.bar.of);
-  const unserved = refused.map((wish) => ({ ...wish, x: x(wish.x) }));
-  const kept = unserved.flatMap((wish) => keptOut(run, wish, keepOuts, timber.face));
+  const kept = refused.flatMap(({ wish, wanted }): readonly Kept[] => {
+    if (wanted === undefined) return [];
+    const { reason } = wish;
+    const centre = x(wanted);
+    return keepOuts
+      .filter((k) => inTheWay(centre, timber.face, k))
+      .map((keepOut) => ({ run, x: x(wish.x), centre, reason, keepOut }));
+  });
   const findings = [
-    ...unserved.filter((wish) => !kept.some((k) => k.x === wish.x)).map((wish) => crowded(run, wish)),
+    ...refused.filter((r) => r.wanted === undefined).map(({ wish }) => crowded(run, { ...wish, x: x(wish.x) })),
     ...kept.map(keptFinding),
     ...cleared.flatMap((c) => clearedFindings(run, c, timber, x)),
   ];
@@ -69,7 +75,7 @@ function standFromLeft(
   timber: FrameTimber,
   wishes: readonly StudWish[],
   bars: readonly Barred[],
-): { readonly studs: readonly Stud[]; readonly refused: readonly StudWish[]; readonly cleared: readonly Cleared[] } {
+): { readonly studs: readonly Stud[]; readonly refused: readonly Refused[]; readonly cleared: readonly Cleared[] } {
   const { face } = timber;
   const { from, to } = frame;
   const studs: Standing[] = [
@@ -78,7 +84,7 @@ function standFromLeft(
   ];
   // Where a wish lies beyond the ends the neighbour's frame stands, round the corner.
   const own = inOrder(wishes).filter(({ x }) => x >= from && x <= to);
-  const refused = own.filter((wish) => !place(wish, studs, timber, frame, bars));
+  const refused = own.flatMap((wish) => place(wish, studs, timber, frame, bars));
   const required = [...studs].sort((a, b) => a.centre - b.centre);
   const between = required.slice(1).flatMap((stud, i) => fill(required[i].centre, stud.centre, frame, timber));
   const all = [...required, ...between.map((centre) => ({ centre, reasons: ['centres'], needed: false }))].sort(
@@ -96,19 +102,47 @@ function standFromLeft(
 const inOrder = (wishes: readonly StudWish[]): readonly StudWish[] =>
   [...wishes].sort((a, b) => Number(b.centred) - Number(a.centred) || a.x - b.x);
 
-/** Stands a stud for a wish, or finds one that serves. False when the wish is left without one. */
+/** A wish that is left without a stud; `wanted` is where one would stand, were no keep-out there. */
+interface Refused {
+  readonly wish: StudWish;
+  readonly wanted?: number;
+}
+
+/** Stands a stud for a wish, or finds one that serves. Says so when the wish is left without one. */
 function place(
   wish: StudWish,
   studs: Standing[],
   { face }: FrameTimber,
   frame: Frame,
   bars: readonly Barred[],
-): boolean {
-  if (served(wish, studs, wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE)) return true;
-  // A line near an end, another stud or an opening is met by a stud standing tight against it.
+): readonly Refused[] {
+  if (served(wish, studs, wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE)) return [];
+  const centre = placeFor(wish, studs, face, frame, bars);
+  if (centre !== undefined) {
+    studs.push({ centre, reasons: [wish.reason], needed: true });
+    return [];
+  }
+  const wanted = placeFor(wish, studs, face, frame, []);
+  if (wanted !== undefined) return [{ wish, wanted }];
+  return served(wish, studs, mostOff(wish, face)) ? [] : [{ wish }];
+}
+
+/** A joint needs bearing on both sides; any other line may lie near the edge of a stud, if the next stands tight against that edge. */
+const mostOff = ({ centred }: StudWish, face: number): number =>
+  centred ? Math.max(SAME_LENGTH, face / 2 - LEAST_BEARING) : face / 2 + LEAST_EDGE;
+
+/** Middle of a stud that carries a wish's line: on it, or tight against the end, another stud or a keep-out near it. */
+function placeFor(
+  wish: StudWish,
+  studs: readonly Standing[],
+  face: number,
+  frame: Frame,
+  bars: readonly Barred[],
+): number | undefined {
   const inside = Math.min(Math.max(wish.x, frame.from + face / 2), frame.to - face / 2);
   const crowd = studs.filter((s) => Math.abs(s.centre - inside) < face);
   const barring = bars.filter((bar) => inTheWay(inside, face, bar));
+  // Beside a keep-out no other stud stands tight against its edge.
   const reach = Math.max(SAME_LENGTH, face / 2 - (wish.centred ? LEAST_BEARING : LEAST_EDGE));
   const beside = barring.flatMap((bar) => [bar.from - face / 2, bar.to + face / 2]);
   const options = [
@@ -123,11 +157,7 @@ function place(
       bars.every((bar) => !inTheWay(c, face, bar)),
   );
   const best = options.sort((a, b) => Math.abs(a - wish.x) - Math.abs(b - wish.x))[0];
-  // A joint needs bearing on both sides; any other line may lie near the edge of a stud, if the next stands tight against that edge.
-  const most = wish.centred ? Math.max(SAME_LENGTH, face / 2 - LEAST_BEARING) : face / 2 + LEAST_EDGE;
-  const carried = best !== undefined && Math.abs(best - wish.x) <= most;
-  if (carried) studs.push({ centre: best, reasons: [wish.reason], needed: true });
-  return carried || served(wish, studs, most);
+  return best !== undefined && Math.abs(best - wish.x) <= mostOff(wish, face) ? best : undefined;
 }
 
 /** Whether a stud already stands within `reach` of a wish; it then keeps the wish's reason too. */
@@ -135,11 +165,4 @@ function served(wish: StudWish, studs: readonly Standing[], reach: number): bool
   const there = studs.find((s) => Math.abs(s.centre - wish.x) <= reach);
   if (there && !there.reasons.includes(wish.reason)) there.reasons.push(wish.reason);
   return there !== undefined;
-}
-
-/** A wish that a keep-out leaves without a stud, when it is that and not another stud. */
-function keptOut(run: string, { x, reason }: StudWish, keepOuts: readonly KeepOut[], face: number): readonly Kept[] {
-  const reach = face / 2 + LEAST_EDGE;
-  const keepOut = keepOuts.find((k) => x > k.from - reach && x < k.to + reach);
-  return keepOut ? [{ run, x, reason, keepOut }] : [];
 }

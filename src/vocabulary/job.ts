@@ -178,7 +178,7 @@ export interface Tools {
 /** All that the joiner decides. Everything else is worked out from it. Lengths in mm. */
 export interface Job {
   readonly format: 'counterwright-job';
-  readonly version: 1;
+  readonly version: 2;
   readonly name: string;
   /** Who makes it: the name in the title block. */
   readonly maker: { readonly name: string };

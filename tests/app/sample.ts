@@ -5,7 +5,7 @@ import type { Job } from '../../src/vocabulary/job';
 /** A small job for tests of the app's memory: plain data, not necessarily buildable. */
 export const sampleJob = (name = 'Bar'): Job => ({
   format: 'counterwright-job',
-  version: 1,
+  version: 2,
   name,
   maker: { name: '' },
   client: { name: '', contact: '' },

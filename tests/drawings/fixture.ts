@@ -211,7 +211,7 @@ const run: RodRun = {
 
 const job: Job = {
   format: 'counterwright-job',
-  version: 1,
+  version: 2,
   name: 'Hand-made <counter> & "bar"',
   maker: { name: '' },
   client: { name: 'A. Client', contact: '' },

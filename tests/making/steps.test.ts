@@ -4,7 +4,7 @@ import { boundsInRoom } from '../../src/base/solid/extent';
 import { design, making } from '../../src/flow';
 import { contactsOf } from '../../src/making/contacts';
 import { groupsOf, putOn } from '../../src/making/order';
-import { contentsOf, listOf, plural, verbOf } from '../../src/making/step-words';
+import { basesOf, contentsOf, listOf, plural, verbOf } from '../../src/making/step-words';
 import { touchingOf } from '../../src/making/touching';
 import type { Design } from '../../src/vocabulary/design';
 import type { Job } from '../../src/vocabulary/job';
@@ -78,6 +78,22 @@ describe('the words of a step', () => {
     expect(verbOf([held('screw', 'pva'), held('screw', 'pva'), held('brad')])).toBe('glue and screw');
     expect(verbOf([held('brad')])).toBe('pin');
     expect(verbOf([lower])).toBe('fix');
+    const [screw] = held('screw').holds ?? [];
+    // A post that is bolted to the next section's is screwed on the bench.
+    expect(verbOf([block('X', [0, 0, 0], [10, 10, 10], { holds: [screw, { ...screw, by: 'bolt' }] })])).toBe('screw');
+    expect(verbOf([block('X', [0, 0, 0], [10, 10, 10], { holds: [{ ...screw, by: 'bolt' }] })])).toBe('bolt');
+  });
+
+  it('name what it is put on, the commonest first, and nothing where there is nothing yet', () => {
+    const touching = touchingOf(contactsOf(ALL));
+    const by = new Map(ALL.map((p) => [p.mark, p]));
+    const to = (part: (typeof ALL)[number], before: readonly string[]): string =>
+      basesOf([part], new Set(before), by, touching);
+    expect(to(noggin, ['PL1', 'PL2', 'ST1', 'ST2'])).toBe(' to the studs');
+    expect(to(noggin, ['ST1'])).toBe(' to the stud');
+    expect(to(sheet, ['PL1', 'PL2', 'ST1', 'ST2'])).toBe(' to the plates and studs');
+    expect(to(studs[0], ['CL1'])).toBe(' to the cladding');
+    expect(to(lower, [])).toBe('');
   });
 });
 

@@ -11,6 +11,8 @@ export interface ExpectedEnd {
   /** tan(turn/2): what a layer gains here for each mm of its offset. */
   readonly tan: number;
   readonly toReturn: boolean;
+  /** A flap hangs here, over a gap of so much, mm; the end is free. */
+  readonly flap?: number;
 }
 
 export interface ExpectedRun {
@@ -28,15 +30,19 @@ const corner = (turnDeg: number, toReturn: boolean): ExpectedEnd => ({
 });
 const plain = (kind: 'wall' | 'free'): ExpectedEnd => ({ kind, turnDeg: 0, tan: 0, toReturn: false });
 
-/** The runs from left to right with their corners. A return turns 90° and ends free. */
+/** Where one of the job's runs meets the next: a corner, or a flap if they lie in one line and one is wished. */
+const meeting = ({ flap, deflectionDeg }: Job['unit']['plan']['runs'][number]): ExpectedEnd =>
+  flap && deflectionDeg === 0 ? { ...plain('free'), flap: flap.width } : corner(deflectionDeg, false);
+
+/** The runs from left to right with their corners and flaps. A return turns 90° and ends free. */
 export function expectedRuns({ unit: { plan } }: Job): readonly ExpectedRun[] {
   const { runs, leftEnd, rightEnd } = plan;
   const outer = (end: typeof leftEnd): ExpectedEnd => (end.kind === 'return' ? corner(90, true) : plain(end.kind));
   const list: ExpectedRun[] = runs.map((_, i) => ({
     id: String.fromCharCode(65 + i),
     jobIndex: i,
-    left: i === 0 ? outer(leftEnd) : corner(runs[i - 1].deflectionDeg, false),
-    right: i === runs.length - 1 ? outer(rightEnd) : corner(runs[i].deflectionDeg, false),
+    left: i === 0 ? outer(leftEnd) : meeting(runs[i - 1]),
+    right: i === runs.length - 1 ? outer(rightEnd) : meeting(runs[i]),
   }));
   if (leftEnd.kind === 'return')
     list.unshift({ id: 'RL', jobIndex: null, left: plain('free'), right: corner(90, false) });
@@ -45,17 +51,21 @@ export function expectedRuns({ unit: { plan } }: Job): readonly ExpectedRun[] {
   return list;
 }
 
-const chosen = (job: Job, kind: string, key: string): StockItem => {
+/** The stock item that a decision names. */
+export const chosen = (job: Job, kind: string, key: string): StockItem => {
   const id = job.unit.elements[kind][key];
   const item = job.stock.items.find((one) => one.id === id);
   if (!item) throw new Error(`no ${String(id)} in the book`);
   return item;
 };
 
-const thick = (item: StockItem): number =>
+/** Its thickness; of a moulding, how far out it reaches from its back. */
+export const thick = (item: StockItem): number =>
   item.kind === 'moulding' ? Math.max(...item.section.segments.map(({ to }) => to[1])) : item.thickness;
 
-/** Offset of each layer's face from the frame's face, and how deep the frame and the top go behind it. */
+export const kicked = (job: Job): boolean => job.unit.elements.plinth.style === 'kicked';
+
+/** Offset of each layer's face from the frame's face (a kicked plinth's lies behind it), and how deep the frame and the top go behind it. */
 export function expectedLayers(job: Job): {
   readonly faces: Readonly<Record<string, number>>;
   readonly frameDepth: number;
@@ -71,7 +81,9 @@ export function expectedLayers(job: Job): {
       frame: 0,
       cladding,
       pillar: cladding + thick(chosen(job, 'pillar', 'sheet')),
-      plinth: cladding + thick(chosen(job, 'plinth', 'sheet')),
+      plinth: kicked(job)
+        ? -(job.unit.elements.plinth.recess as number)
+        : cladding + thick(chosen(job, 'plinth', 'sheet')),
       skirting: cladding + thick(chosen(job, 'skirting', 'moulding')),
       panel: cladding + thick(chosen(job, 'panel', 'moulding')),
       top: job.unit.elements.top.overhang as number,

@@ -92,6 +92,13 @@ describe('a stud that only keeps the centres', () => {
     // From 300 to 1181 equal gaps of 881/3: 593.67 and 887.33. Between 319 and 349 there is no room for another of 38; over 750 there is.
     expect(centresOf(stand([keep(349, 750)], [line(300)]))).toEqual([19, 300, 769, 300 + (881 * 2) / 3, 1181]);
   });
+  test('one that only keeps the centres, hard by one that trims, is left out while they are kept', () => {
+    // Centres of 420: 19, 420, 840, 1181. For the one on 420 neither 310 (840 − 310 = 530) nor 799 (799 − 19 = 780) keeps them: trimmed,
+    // on 310 and 799. The one on 840 would stand 3 clear of that; without it 1181 − 799 = 382: it is spare.
+    expect(centresOf(stand([keep(329, 780)], [], { centres: 420 }))).toEqual([19, 310, 799, 1181]);
+    // At 400, trimmed on 310 and 719: without the one on 800 the next would be 1181 − 719 = 462 away, so it stays.
+    expect(centresOf(stand([keep(329, 700)]))).toEqual([19, 310, 719, 800, 1181]);
+  });
   test('an opening wider than the centres is trimmed, and said to be', () => {
     const { findings, studs } = stand([keep(250, 950)]);
     expect(findings).toHaveLength(1);
@@ -136,6 +143,11 @@ describe('a stud that something needs', () => {
     expect(made.findings).toMatchObject([
       { severity: 'stop', rule: 'stud-kept-out', value: 600, subject: { path: '/unit/openings/0' } },
     ]);
+  });
+  test('nor is it said to be served by one whose edge its line lies beyond, where the next would have stood', () => {
+    // Line 560 has 541–579, line 590 would have 579–617 tight against that; an opening from 600 leaves it bare.
+    const made = stand([keep(600, 700)], [line(560), line(590)]);
+    expect(made.kept).toMatchObject([{ x: 590, centre: 598 }]);
   });
   test('a joint bears 12 mm at least on either side', () => {
     expect(centresOf(stand([keep(612, 700)], [joint(600)]))).toContain(593);
@@ -234,13 +246,13 @@ test('an opening that a needed stud can’t give way to is refused, and only tha
     ...placed.map((o) => ({ ...keep(o.from - 5, o.to + 5, o.low - 5, o.high + 5, o.index) })),
   ]);
   expect(made.openings.map((o) => o.index)).toEqual([0]);
-  // 19 for half a stud, 5 clear, 6 for the line: 1000 − 30 − 50 = 920; pillar 2 ends at 855.
+  // 19 for half a stud and 5 clear of it: 1000 − 24 − 50 = 926, 74 to the left.
   expect(made.findings.filter((f) => f.severity === 'stop')).toMatchObject([
     {
       rule: 'opening-refused',
       subject: { path: '/unit/openings/1' },
       message: expect.stringContaining(
-        'meets the stud for the bracket by 80 mm. The nearest good place is 80 mm to the',
+        'meets the stud for the bracket by 74 mm. The nearest good place is 74 mm to the',
       ),
     },
   ]);

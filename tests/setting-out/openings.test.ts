@@ -4,7 +4,7 @@ import { mirrorJob } from '../../src/job/mirror';
 import { placeOpenings } from '../../src/setting-out/openings';
 import type { Opening } from '../../src/vocabulary/job';
 import type { Obstacle } from '../../src/vocabulary/opening';
-import { jobOf, type Said } from '../elements/job-of';
+import { findingOf, jobOf, type Said } from '../elements/job-of';
 
 const socket = (said: Partial<Opening> = {}): Opening => ({
   name: '',
@@ -195,6 +195,21 @@ describe('an opening larger than what there is', () => {
       rule: 'opening-too-large',
       limit: 710,
     }));
+  test('so in a job with its own panel frames: 575 − 2·60 − 2·30 = 395', () => {
+    const d = design(
+      jobOf({
+        runs: [{ length: 3000, rhythm: { by: 'count', count: 4 } }],
+        height: 1100,
+        elements: { panel: { margin: 60, moulding: 'panel-ogee-30', rows: 1 } },
+        openings: [socket({ use: 'grille', x: 427.5, z: 600, width: 600, height: 300 })],
+      }),
+    );
+    expect(d.openings).toEqual([]);
+    expect(findingOf(d, 'opening-too-large')).toMatchObject({ severity: 'stop', value: 600, limit: 395 });
+    expect(findingOf(d, 'opening-too-large').remedy).toContain('Make it 395 × 300 mm at most');
+    // Nothing else moves: the unit is made as without it.
+    expect(d.parts).toEqual(design({ ...d.job, unit: { ...d.job.unit, openings: [] } }).parts);
+  });
   test('a run without any clear field', () => {
     const finding = only(socket(), [frame(0, 1000, 0, 1100)], said);
     expect(finding).toMatchObject({ rule: 'opening-refused', remedy: expect.stringContaining('another run') });

@@ -12,14 +12,22 @@ export const studHolds = (plate: number): readonly Hold[] => [
   },
 ];
 
-/** Bottom plates are fixed down and top plates up into what lies on them; the studs' screws are the studs' own. */
-export const plateHolds = (thickness: number): readonly Hold[] => [
-  {
-    by: 'screw',
-    through: thickness,
-    where: { at: 'length', centres: PLATE_CENTRES },
-    rule: `plate to what it stands on or carries, at ${PLATE_CENTRES} centres (common practice, no source); into a floor, with what suits that floor`,
-  },
+/** A bottom plate is fixed down along its length; a top plate by the studs' screws, which are the studs' own, and by what lies on it. */
+export const plateHolds = (where: 'bottom' | 'top', thickness: number): readonly Hold[] => [
+  where === 'bottom'
+    ? {
+        by: 'screw',
+        through: thickness,
+        where: { at: 'length', centres: PLATE_CENTRES },
+        rule: `bottom plate to what it stands on, at ${PLATE_CENTRES} centres; into a floor, with what suits that floor (common practice, no source)`,
+      }
+    : {
+        by: 'screw',
+        through: thickness,
+        where: { at: 'all', each: 0 },
+        endGrain: true,
+        rule: 'top plate: by the screws through it into the studs, counted with those',
+      },
 ];
 
 /** Fixing a plate along its length, mm (common practice, no source). */

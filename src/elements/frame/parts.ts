@@ -55,7 +55,7 @@ function ofRun(
   const plate = (where: 'bottom' | 'top', z: number) =>
     plates.map(({ from, to }) => ({
       ...draft('PL', 'plate', where, lying(run, section, { from, to, d: -depth, z })),
-      holds: plateHolds(face),
+      holds: plateHolds(where, face),
     }));
   return [
     ...plate('bottom', low),

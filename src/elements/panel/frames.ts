@@ -1,4 +1,4 @@
-import { footOf, intoBays, reachBetween } from '../../base/foot';
+import { footOf, type IntoBay, intoBays, reachBetween } from '../../base/foot';
 import { boundsOf } from '../../base/outline';
 import { pastCorners } from '../../base/place';
 import { tenth } from '../../base/tenth';
@@ -39,6 +39,7 @@ const ABOVE_BRACKETS = 10;
 /** Every frame that the decisions ask for, bay by bay, lowest row first. */
 export function framesOf(decisions: Decisions, { rod, book }: Pick<Bench, 'rod' | 'book'>): readonly Frame[] {
   const width = boundsOf(book.item('moulding', decisions.moulding).section).max[0];
+  const heads = intoBays(rod);
   return rod.runs.flatMap((run) =>
     run.bays
       .filter((bay) => bay.panels)
@@ -46,7 +47,7 @@ export function framesOf(decisions: Decisions, { rod, book }: Pick<Bench, 'rod' 
         outsides(decisions, rod, bay).map((outside, row): Frame => {
           const where = `bay ${bay.index + 1}${decisions.rows > 1 ? `, row ${row + 1}` : ''}`;
           const frame = { ...outside, run, bay, row, where };
-          const fault = faultOf(frame, decisions.margin, width, rod);
+          const fault = faultOf(frame, decisions.margin, width, rod, heads);
           return fault ? { ...frame, fault } : frame;
         }),
       ),
@@ -68,7 +69,13 @@ function outsides({ margin, rows, rowGap }: Decisions, rod: Rod, bay: Bay): read
 }
 
 /** Why a frame can't be made, if it can't. `width`: of its moulding. */
-function faultOf(frame: Frame, margin: number, width: number, rod: Rod): Finding | undefined {
+function faultOf(
+  frame: Frame,
+  margin: number,
+  width: number,
+  rod: Rod,
+  beside: readonly IntoBay[],
+): Finding | undefined {
   const { run, bay, from, to, low, high } = frame;
   const need = 2 * width + LEAST_FIELD;
   if (Math.min(to - from, high - low) < need) return noRoom(frame, margin, width, need);
@@ -80,7 +87,7 @@ function faultOf(frame: Frame, margin: number, width: number, rod: Rod): Finding
   if (cover) return atCover(frame, cover);
   const block = rod.heights.plinth ?? 0;
   const foot = block > low + SAME_LENGTH ? Math.max(bay.footFrom - from, to - bay.footTo) : 0;
-  const heads = reachBetween(intoBays(rod), low, high) - margin;
+  const heads = reachBetween(beside, low, high) - margin;
   if (foot > SAME_LENGTH) return atPillar(frame, foot, `a plinth block, ${tenth(block)} mm high`);
   if (heads > SAME_LENGTH && !(bay.mitredLeft && bay.mitredRight))
     return atPillar(frame, heads, 'the base or cap of a pillar');

@@ -3,15 +3,7 @@ import type { Finding } from '../../vocabulary/finding';
 import type { Rod, RodRun } from '../../vocabulary/rod';
 import type { Bench } from '../../vocabulary/room';
 import type { fields } from './fields';
-import {
-  boardStandsProud,
-  endsWithPillar,
-  meetInBay,
-  noBoard,
-  pastTop,
-  skirtingInTheWay,
-  tooLow,
-} from './piece-findings';
+import { boardStandsProud, meetInBay, noBoard, pastTop, skirtingInTheWay, tooLow } from './piece-findings';
 import { LEAST_PIECE, type PieceAt, pieceOf, type Which } from './pieces';
 
 export interface BasesAndCaps {
@@ -47,7 +39,6 @@ export function basesAndCaps(
     }
     if (piece.thickness < board) findings.push(boardStandsProud(which, piece.thickness, board));
     const out = rod.layers.pillar.inner + piece.thickness;
-    findings.push(...noWider(rod, piece));
     if (which === 'cap' && out > rod.top.overhang) findings.push(pastTop(out, rod.top.overhang));
     return piece;
   };
@@ -65,15 +56,6 @@ function meetsSkirting({ heights, runs }: Rod, { low, overhang }: PieceAt): bool
         (p.where !== 'left' && overhang > p.from - p.footFrom) || (p.where !== 'right' && overhang > p.footTo - p.to),
     ),
   );
-}
-
-/** Where a base or cap ends with the pillar, because something else comes up to it there. */
-function noWider({ heights, runs }: Rod, { which, overhang }: PieceAt): readonly Finding[] {
-  if (overhang === 0) return [];
-  if (which === 'cap' && (heights.underTop ?? 0) > 0)
-    return [endsWithPillar(which, 'a moulding runs up to them under the top')];
-  const joins = runs.flatMap((run) => run.joins.filter((j) => j.behind === 'cover').map((j) => j.id));
-  return joins.length > 0 ? [endsWithPillar(which, `a strip covers a join beside them (${joins.join(', ')})`)] : [];
 }
 
 /** The first bay of a run too narrow for two pieces that stand into it. */

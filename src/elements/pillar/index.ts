@@ -7,6 +7,7 @@ import type { Room } from '../../vocabulary/room';
 import { fields } from './fields';
 import { obstacles } from './obstacles';
 import { parts } from './parts';
+import { LEAST_PIECE } from './pieces';
 
 /** Pillar boards on the cladding, plain or fluted. They divide the front into bays. */
 export const pillar: Room<typeof fields> = {
@@ -26,8 +27,10 @@ export const pillar: Room<typeof fields> = {
     },
     // How high bases and caps are, and how far they stand into a bay on each side: for what lies beside the pillars there.
     heights: {
-      ...(decided.baseHeight > 0 ? { baseHeight: decided.baseHeight, baseOverhang: decided.baseOverhang } : {}),
-      ...(decided.capHeight > 0 ? { capHeight: decided.capHeight, capOverhang: decided.capOverhang } : {}),
+      ...(decided.baseHeight >= LEAST_PIECE
+        ? { baseHeight: decided.baseHeight, baseOverhang: decided.baseOverhang }
+        : {}),
+      ...(decided.capHeight >= LEAST_PIECE ? { capHeight: decided.capHeight, capOverhang: decided.capOverhang } : {}),
     },
   }),
   obstacles,

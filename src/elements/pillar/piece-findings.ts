@@ -110,13 +110,3 @@ export const pastTop = (value: number, limit: number): Finding => ({
   source: practice,
   remedy: 'Choose a thinner sheet for them, or more overhang of the top.',
 });
-
-/** A piece that is no wider than its pillar where it can't be. */
-export const endsWithPillar = (which: Which, because: string): Finding => ({
-  severity: 'note',
-  rule: `${which}-ends-with-pillar`,
-  subject: { path: path(which, 'Overhang') },
-  message: `Pillar ${which}s are no wider than the pillar where ${because}.`,
-  source: geometry,
-  remedy: 'Nothing need be done; without it they stand out on both sides.',
-});

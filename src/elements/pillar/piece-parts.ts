@@ -109,5 +109,6 @@ function drawn(
         ...returned(run, side, section, { x: side === 'left' ? left.x : right.x, front: inner, back, z: low }),
       }),
     );
-  return [main, ...turned];
+  // In the elevation what comes later is painted over what comes before.
+  return [...turned, main];
 }

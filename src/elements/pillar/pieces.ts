@@ -1,5 +1,4 @@
 import { type StripEnd, stripEnd } from '../../base/returned';
-import { SAME_LENGTH } from '../../base/tolerance';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { PillarMark, Rod, RodRun } from '../../vocabulary/rod';
 import type { Bench } from '../../vocabulary/room';
@@ -42,21 +41,15 @@ export function pieceOf(
 }
 
 /** From where to where a base or cap reaches at its back, and how it ends. */
-export function endsOf(run: RodRun, pillar: PillarMark, piece: PieceAt, rod: Pick<Rod, 'layers' | 'heights'>): Ends {
+export function endsOf(run: RodRun, pillar: PillarMark, piece: PieceAt, rod: Pick<Rod, 'layers'>): Ends {
   const end = (side: 'left' | 'right'): StripEnd => {
     if (pillar.where === side) {
       // At a flap the end of the frame is lined by the flap's own jamb.
       const turned = piece.endReturn && run[side].kind === 'free' && !run[side].flap;
       return stripEnd(run, side, rod.layers.pillar.inner, pillar.mitred ? 'mitred' : turned ? 'returned' : 'square');
     }
-    return {
-      x:
-        side === 'left'
-          ? pillar.from - over(run, pillar.from, piece, rod)
-          : pillar.to + over(run, pillar.to, piece, rod),
-      perOut: 0,
-      how: 'square',
-    };
+    const x = side === 'left' ? pillar.from - piece.overhang : pillar.to + piece.overhang;
+    return { x, perOut: 0, how: 'square' };
   };
   return { left: end('left'), right: end('right') };
 }
@@ -64,13 +57,4 @@ export function endsOf(run: RodRun, pillar: PillarMark, piece: PieceAt, rod: Pic
 export interface Ends {
   readonly left: StripEnd;
   readonly right: StripEnd;
-}
-
-/** Where a strip that covers a join stands hard against the pillar, or a moulding under the top runs up to it, the piece ends with the pillar. */
-function over(run: RodRun, edge: number, { which, overhang }: PieceAt, { heights }: Pick<Rod, 'heights'>): number {
-  if (which === 'cap' && (heights.underTop ?? 0) > 0) return 0;
-  const covered = run.joins.some(
-    (j) => j.behind === 'cover' && [j.coverFrom, j.coverTo].some((x) => Math.abs(x - edge) <= SAME_LENGTH),
-  );
-  return covered ? 0 : overhang;
 }

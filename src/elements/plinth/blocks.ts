@@ -29,7 +29,9 @@ export function blocks(decisions: Decisions, bench: Pick<Bench, 'rod' | 'book'>)
       else if (past > SAME_LENGTH) findings.push(pastMitre(run.id, pillar.index + 1, past));
       else {
         const mitred = pillar.mitred && pillar.where !== 'between';
+        // Its returns first: in the elevation what comes later is painted over them.
         drafts.push(
+          ...returnsOf(run, strip, ends, rod.timber.depth),
           pieceOf(run, strip, ends, pillar.where === 'between' ? [] : [pillar.where], {
             code: 'BK',
             name: mitred ? 'corner plinth block' : 'plinth block',
@@ -37,7 +39,6 @@ export function blocks(decisions: Decisions, bench: Pick<Bench, 'rod' | 'book'>)
             from: 'finished',
             holds: onSkin(strip.thickness, strip.inner, SMALL),
           }),
-          ...returnsOf(run, strip, ends, rod.timber.depth),
         );
       }
     }

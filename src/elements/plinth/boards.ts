@@ -61,10 +61,11 @@ function along(strip: Strip, { rod, book }: Bench, { turns, ...said }: Said): Ma
     for (const { ends, at } of lengths) {
       const least = shortest(ends, strip);
       if (least < LEAST_PIECE) findings.push(boardTooShort(said.name, run.id, least, LEAST_PIECE));
+      // Its returns first: in the elevation what comes later is painted over them.
       else
         drafts.push(
-          pieceOf(run, strip, ends, at, { ...said, where: `${tenth(ends.left.x)} to ${tenth(ends.right.x)}` }),
           ...returnsOf(run, strip, ends, rod.timber.depth),
+          pieceOf(run, strip, ends, at, { ...said, where: `${tenth(ends.left.x)} to ${tenth(ends.right.x)}` }),
         );
     }
   }

@@ -34,7 +34,8 @@ export function lengthsOf(
   const [first, last] = reach(whole, strip);
   const joins = run.joins.map((j) => j.x);
   const centres = run.pillars.filter((p) => p.where === 'between').map((p) => p.centre);
-  const lines = [first, ...joins, last];
+  // What is left on for a wall must come out of the same sheet.
+  const lines = [first - run.left.scribe, ...joins, last + run.right.scribe];
   const found = lines.slice(1).map((to, i) => jointsIn(lines[i], to, centres, longest, datum));
   const joints = found.every((f) => f !== undefined) ? found.flat() : undefined;
   const cuts = [...joins, ...found.flatMap((f) => f ?? [])].sort((a, b) => a - b);

@@ -29,6 +29,7 @@ export function fixedShelves(laid: Laid, { sheet, bearer }: Decisions, timber: T
         crossStick(run, box, section, where === 'left' ? 1 : -1),
         {
           finish: 'bare',
+          from: 'framed',
           holds: sideHolds(thick),
         },
       );
@@ -37,6 +38,7 @@ export function fixedShelves(laid: Laid, { sheet, bearer }: Decisions, timber: T
     return [
       draftOf(laid, 'SB', 'shelf bearer', bearer, `${shelf}, front`, along, {
         finish: 'bare',
+        from: 'framed',
         holds: frontHolds(thick),
       }),
       side('left'),

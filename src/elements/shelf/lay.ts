@@ -87,7 +87,9 @@ function layOne(
     { what: 'shelf', size: [to - from, front - back], from: sheet },
     ...(fixed
       ? []
-      : [{ what: 'side lining', size: [topOf(carcass) - carcass.low, carcass.front - carcass.back], from: side }]),
+      : [
+          { what: 'side lining', size: [topOf(carcass) - lowestOf(carcass), carcass.front - carcass.back], from: side },
+        ]),
   ] as const;
   const large = boards.find(({ size, from: s }) => Math.max(...size) > s.length || Math.min(...size) > s.width);
   if (large) return tooLarge(run, bay, large.what, large.size, large.from);
@@ -101,6 +103,12 @@ function layOne(
   return pinned ? { ...place, holes, undersides: pinned.map((u) => low + u) } : offHoles(run, bay, count, holes);
 }
 
+/** Linings stay this far off the floor, mm: they need no scribing, and take up no water (common practice, no source). */
+const OFF_FLOOR = 10;
+
+/** Where linings begin: at the underside of the bottom rails, off the floor. */
+export const lowestOf = ({ low }: Carcass): number => Math.max(low, OFF_FLOOR);
+
 /** Underside of what lies on the cross frames: the worktop, or the top. */
 export const topOf = ({ worktop, high }: Carcass): number => (worktop ? worktop.high - worktop.thickness : high);
 
@@ -109,6 +117,6 @@ export const topOf = ({ worktop, high }: Carcass): number => (worktop ? worktop.
  * nothing to fix to. A worktop's bearer on the front frame hangs as low as a rail.
  */
 const clearOf = (bay: BackBay, carcass: Carcass): readonly [number, number] => [
-  Math.max(bay.low, carcass.low),
+  Math.max(bay.low, lowestOf(carcass)),
   carcass.worktop ? Math.min(bay.high, topOf(carcass) - carcass.depth) : bay.high,
 ];

@@ -6,7 +6,7 @@ import type { Vec2 } from '../../vocabulary/geometry';
 import type { Hold, PartDraft } from '../../vocabulary/part';
 import type { Board } from '../../vocabulary/shape';
 import { draftOf } from './draft';
-import { type Decisions, type Laid, topOf } from './lay';
+import { type Decisions, type Laid, lowestOf, topOf } from './lay';
 
 /**
  * Shelves that can be moved: on pins in rows of holes, or on standards let in flush, in a lining at each side. The linings cover the cross
@@ -61,7 +61,7 @@ function notchesOf({ bay, carcass, low }: Laid): {
   // Where the posts go through to the top, a worktop's rail lies under its own rear edge.
   const rail = worktop && top < carcass.high ? worktop.edge : back;
   return {
-    lower: low > carcass.low ? [low - carcass.low, face] : NONE,
+    lower: low > lowestOf(carcass) ? [low - lowestOf(carcass), face] : NONE,
     upper: bay.high < top ? [top - bay.high, rail - back + face] : NONE,
     front: worktop ? [depth, face] : NONE,
   };
@@ -72,7 +72,7 @@ function liningOf(laid: Laid, where: 'left' | 'right', thick: number): Stuff<Boa
   const { lower, upper, front } = notchesOf(laid);
   const isLeft = where === 'left';
   const [from, to] = isLeft ? [bay.from, bay.from + thick] : [bay.to - thick, bay.to];
-  const box = { from, to, back: carcass.back, front: carcass.front, low: carcass.low, high: topOf(carcass) };
+  const box = { from, to, back: carcass.back, front: carcass.front, low: lowestOf(carcass), high: topOf(carcass) };
   const stuff = sideBoard(run, box, isLeft ? 1 : -1);
   const [length, width] = [box.high - box.low, box.front - box.back];
   // Round the left-hand lining, whose rear edge is at across = 0; the right-hand one is its mirror image.

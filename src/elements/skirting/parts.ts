@@ -1,38 +1,26 @@
 import { type AlongBay, alongBay } from '../../base/along-bay';
 import { runsThrough } from '../../base/foot';
 import { level, onFace, placeOf } from '../../base/place';
-import { lying, type Stuff } from '../../base/stuff';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Finding } from '../../vocabulary/finding';
-import type { Outline } from '../../vocabulary/geometry';
 import type { PlacedOpening } from '../../vocabulary/opening';
 import type { PartDraft } from '../../vocabulary/part';
-import type { Bay, Layer, RodRun } from '../../vocabulary/rod';
+import type { Bay, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made } from '../../vocabulary/room';
-import { cutBoard, cutInWords, type UpperEdge, upperEdgeOf } from './board';
-import { cutsIn, divide, LEAST_LEFT, type Stretch } from './cuts';
+import { cutBoard, cutInWords, upperEdgeOf } from './board';
+import { type Cut, cutsIn, divide, LEAST_LEFT } from './cuts';
+import { draft, type Make, stick } from './draft';
 import { aboveBlocks, blocksOverlap, byHand, cutInTwo, noLength, pastMitre, skirtingProud } from './findings';
 
 /** Less than this is not worth fixing, mm (common practice, no source). */
 const LEAST_PIECE = 20;
-
-/** Skirting is fixed at 400–600, at studs (trade, from memory): here into the noggin behind it, at the least of that. */
-const CENTRES = 400;
-
-interface Make {
-  readonly material: string;
-  readonly section: Outline;
-  readonly upper: UpperEdge | undefined;
-  readonly layer: Layer;
-  readonly height: number;
-}
 
 /** Skirting in every bay, between the blocks or to the mitre of a corner without pillar; none where a plinth runs through. */
 export function parts({ moulding }: { readonly moulding: string }, { rod, book, openings }: Bench): Made {
   if (runsThrough(rod)) return { drafts: [], findings: [] };
   const { section } = book.item('moulding', moulding);
   const layer = rod.layers.skirting;
-  const make = { material: moulding, section, upper: upperEdgeOf(section), layer, height: rod.heights.skirting };
+  const make = { material: moulding, section, layer, height: rod.heights.skirting };
   const made = rod.runs.flatMap((run) => {
     const mine = openings.filter((o) => o.run === run.id && o.through === 'front');
     return run.bays.map((bay) => inBay(run, bay, make, mine));
@@ -61,7 +49,7 @@ function inBay(run: RodRun, bay: Bay, make: Make, openings: readonly PlacedOpeni
 }
 
 /** The pieces of a bay that openings come through. */
-function around(run: RodRun, bay: Bay, make: Make, whole: AlongBay, cuts: Stretch['cuts']): Made {
+function around(run: RodRun, bay: Bay, make: Make, whole: AlongBay, cuts: readonly Cut[]): Made {
   const number = bay.index + 1;
   const thickness = make.layer.outer - make.layer.inner;
   const { stretches, gaps } = divide(
@@ -73,6 +61,7 @@ function around(run: RodRun, bay: Bay, make: Make, whole: AlongBay, cuts: Stretc
     },
     cuts,
   );
+  const upper = upperEdgeOf(make.section);
   const findings = gaps.map((gap) => cutInTwo(run.id, number, gap, LEAST_LEFT));
   const drafts = stretches.flatMap((stretch, i): PartDraft[] => {
     const first = i === 0;
@@ -92,9 +81,9 @@ function around(run: RodRun, bay: Bay, make: Make, whole: AlongBay, cuts: Stretc
       ...(last ? [] : [`stops at the left side of the opening for ${gaps[i].names.join(' and ')}`]),
     ];
     if (stretch.cuts.length === 0) return [draft(run, bay, make, stick(run, piece, make), piece.meets, sawn)];
-    const board = make.upper
+    const board = upper
       ? cutBoard(
-          make.upper,
+          upper,
           {
             length: piece.to - piece.from,
             leftDeg: piece.fromPerOut === 0 ? 0 : run.left.deflectionDeg / 2,
@@ -104,7 +93,7 @@ function around(run: RodRun, bay: Bay, make: Make, whole: AlongBay, cuts: Stretc
           stretch.cuts,
         )
       : undefined;
-    if (!make.upper || !board) {
+    if (!upper || !board) {
       findings.push(
         byHand(
           run.id,
@@ -116,47 +105,9 @@ function around(run: RodRun, bay: Bay, make: Make, whole: AlongBay, cuts: Stretc
       );
       return [draft(run, bay, make, stick(run, piece, make), piece.meets, sawn)];
     }
-    const { plainTo } = make.upper;
     const place = placeOf(onFace(run, piece.from, make.layer.inner, 0), level(run.along), level(run.front));
-    const work = [...sawn, ...stretch.cuts.map((cut) => cutInWords(cut, left, plainTo))];
+    const work = [...sawn, ...stretch.cuts.map((cut) => cutInWords(cut, left, upper.plainTo))];
     return [draft(run, bay, make, { shape: board, place }, piece.meets, work)];
   });
   return { drafts, findings };
-}
-
-const stick = (run: RodRun, piece: AlongBay, { section, layer }: Make): Stuff =>
-  lying(run, section, { ...piece, d: layer.inner, z: 0 });
-
-function draft(
-  run: RodRun,
-  bay: Bay,
-  { material, layer }: Make,
-  stuff: Stuff,
-  meets: AlongBay['meets'],
-  work: readonly string[] = [],
-): PartDraft {
-  return {
-    kind: 'skirting',
-    code: 'SK',
-    name: 'skirting',
-    run: run.id,
-    material,
-    finish: 'paint',
-    from: 'finished',
-    edges: [],
-    grooves: [],
-    where: `bay ${bay.index + 1}`,
-    holds: [
-      {
-        by: 'brad',
-        through: layer.outer - layer.inner,
-        where: { at: 'length', centres: CENTRES },
-        glue: 'grab',
-        rule: 'skirting at 400–600, into studs and noggins (trade, from memory)',
-      },
-    ],
-    ...(meets ? { meets } : {}),
-    ...(work.length > 0 ? { work } : {}),
-    ...stuff,
-  };
 }

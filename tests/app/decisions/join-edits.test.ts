@@ -8,24 +8,30 @@ import {
   withJoin,
 } from '../../../app/decisions/join-edits';
 import { newOpening } from '../../../app/decisions/new-opening';
-import { design, readJob, writeJob } from '../../../src/flow';
+import { design, newJob, readJob, writeJob } from '../../../src/flow';
 import { addOpening, setJoins } from '../../../src/job/edits-making';
+import type { Job } from '../../../src/vocabulary/job';
 import { jobOf } from '../../elements/job-of';
 
-// Pillars of 140 in a run of 2400, three bays: (2400 − 4 × 140) / 3 = 613.33 clear, centres at 823.33 and 1576.67.
 const job = jobOf({ runs: [{ deflectionDeg: 90 }, {}] });
 const made = design(job);
 const [run] = made.rod.runs;
+// Four pillars of 140 in a run of 2400: bays of (2400 − 4 × 140) / 3 = 613.33, the second pillar's centre at 140 + 613.33 + 70 = 823.33.
+const straight = design(jobOf({}));
+const [line] = straight.rod.runs;
 const CENTRE = 2470 / 3;
+
+/** Whether a job can be read back from its file; the way in of these jobs takes more than a file may say. */
+const reads = (of: Job): boolean => readJob(writeJob({ ...of, carry: newJob('').carry })).ok;
 
 describe('joins by hand', () => {
   test('a pillar between the ends can be joined behind, once', () => {
-    expect(joinablePillar(made, run!, CENTRE)?.centre).toBeCloseTo(CENTRE, 6);
-    expect(joinablePillar(made, run!, 70)).toBeUndefined();
-    expect(joinablePillar(made, run!, 450)).toBeUndefined();
-    const joined = design(withJoin(job, made, { run: 1, x: run!.pillars[1]!.centre }));
+    expect(joinablePillar(straight, line!, 800)?.centre).toBeCloseTo(CENTRE, 6);
+    expect(joinablePillar(straight, line!, 70)).toBeUndefined();
+    expect(joinablePillar(straight, line!, 450)).toBeUndefined();
+    const joined = design(withJoin(straight.job, straight, { run: 1, x: CENTRE }));
     expect(joined.joins).toHaveLength(1);
-    expect(joinablePillar(joined, joined.rod.runs[0]!, joined.rod.runs[0]!.pillars[1]!.centre)).toBeUndefined();
+    expect(joinablePillar(joined, joined.rod.runs[0]!, CENTRE)).toBeUndefined();
   });
 
   test('a new mark is behind the free pillar nearest to the middle', () => {
@@ -62,12 +68,12 @@ describe('joins by hand', () => {
 
 describe('a new opening', () => {
   test('begins in the middle of the first bay, where nothing is in its way', () => {
-    const opening = newOpening(job, run);
+    const opening = newOpening(straight.job, line);
     // 140 + 613.33 / 2 = 446.67.
     expect(opening.x).toBe(447);
-    const placed = design(addOpening(job, opening));
+    const placed = design(addOpening(straight.job, opening));
     expect(placed.openings).toHaveLength(1);
-    expect(readJob(writeJob(placed.job)).ok).toBe(true);
+    expect(reads(placed.job)).toBe(true);
   });
 
   test('goes by the run in hand, and has a name of its own', () => {
@@ -81,6 +87,6 @@ describe('a new opening', () => {
     // No bay is as wide as the hole.
     const narrow = jobOf({ runs: [{ length: 300 }] });
     const opening = newOpening(narrow, design(narrow).rod.runs[0]);
-    expect(readJob(writeJob(addOpening(narrow, opening))).ok).toBe(true);
+    expect(reads(addOpening(narrow, opening))).toBe(true);
   });
 });

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { areaOf } from '../../../src/base/outline';
 import { skinHeights } from '../../../src/elements/cladding/lay';
+import { parts } from '../../../src/elements/cladding/parts';
 import { alike, design } from '../../../src/flow';
+import { bookOf } from '../../../src/job/book';
 import type { Opening } from '../../../src/vocabulary/job';
 import type { Board } from '../../../src/vocabulary/shape';
 import { findingOf, jobOf, partsOf, rulesOf, type Said } from '../job-of';
@@ -165,4 +167,14 @@ test('it begins with the frame where that stands on something, else clear of the
   const decided = { sheet: 'mdf-12', floorGap: 5, trim: 10 };
   expect(skinHeights(rod, decided)).toEqual({ low: 5, high: 1060 });
   expect(skinHeights({ ...rod, frameLow: 150 }, decided)).toEqual({ low: 150, high: 1060 });
+});
+
+test('with no height to speak of there is none, and that is said', () => {
+  const d = made({});
+  const decided = { sheet: 'mdf-12', floorGap: 5, trim: 10 };
+  // 1060 − 1045 = 15; 20 is the least.
+  const bench = { rod: { ...d.rod, frameLow: 1045 }, framing: d.framing, book: bookOf(d.job), openings: [] };
+  const { drafts, findings } = parts(decided, bench);
+  expect(drafts).toEqual([]);
+  expect(findings).toMatchObject([{ severity: 'stop', rule: 'cladding-no-height', value: 15, limit: 20 }]);
 });

@@ -73,8 +73,10 @@ describe('how the frame is held together', () => {
     }));
   test('a noggin askew from both sides at each end', () =>
     expect(hold('NG')).toMatchObject({ by: 'screw', where: { at: 'ends', each: 2 } }));
-  test('plates along their length, a fillet to its stud', () => {
-    expect(hold('PL')).toMatchObject({ by: 'screw', through: 38, where: { at: 'length' } });
+  test('the bottom plate along its length, the top plate by the studs’ screws, a fillet to its stud', () => {
+    const [bottom, top] = partsOf(d, 'PL').map((p) => (p.holds ?? [])[0]);
+    expect(bottom).toMatchObject({ by: 'screw', through: 38, where: { at: 'length', centres: 600 } });
+    expect(top.where).toEqual({ at: 'all', each: 0 });
     // Depth 63 at 45°: the fillet lies on its longest side, 63, its other two 63·sin 45° = 44.55; it is 44.55²/63 = 31.5 thick.
     expect(hold('FI', 'B').through).toBeCloseTo(31.5, 9);
   });

@@ -105,21 +105,14 @@ describe('bases and caps', () => {
     expect(partsOf(made({ baseSheet: 'mdf-30' }), 'PS')[0].holds).toMatchObject([{ by: 'screw', through: 42 }]);
   });
 
-  test('end with the pillar beside a strip that covers a join', () => {
-    const bay = made().rod.runs[0].bays[1];
-    const unit = made({}, { joins: { by: 'hand', at: [{ run: 1, x: bay.from + 20 }] } });
-    expect(unit.rod.runs[0].joins[0].behind).toBe('cover');
-    expect(partsOf(unit, 'PS').map((p) => p.size.length)).toEqual(
-      [145, 145, 150, 145].map((n) => expect.closeTo(n, 9)),
-    );
-  });
-
-  test('caps end with the pillar where a moulding runs up to it under the top', () => {
-    const unit = made({}, { elements: { undertop: { moulding: 'panel-ovolo-22' } } });
-    for (const cap of partsOf(unit, 'PC')) expect(cap.size.length).toBeCloseTo(140, 9);
-    expect(findingOf(unit, 'cap-ends-with-pillar').severity).toBe('note');
-    expect(rulesOf(unit)).not.toContain('base-ends-with-pillar');
-    expect(partsOf(unit, 'PS')[1].size.length).toBeCloseTo(150, 9);
+  test('say to the other rooms how high they are and how far they stand into a bay', () => {
+    expect(made({ baseOverhang: 8 }).rod.heights).toMatchObject({
+      baseHeight: 90,
+      baseOverhang: 8,
+      capHeight: 60,
+      capOverhang: 5,
+    });
+    expect(made({ baseHeight: 0 }).rod.heights.baseHeight).toBeUndefined();
   });
 
   test('that leave no board are left out, and the board is whole', () => {

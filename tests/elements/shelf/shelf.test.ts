@@ -57,17 +57,17 @@ describe('shelves on pins in holes', () => {
   test('lie between linings that are notched round the rails', () => {
     const linings = partsOf(made, 'LN');
     expect(linings.map((p) => boxOf(made, p))).toEqual([
-      { x: [38, 56], d: [-525, -63], z: [0, 1060] },
-      { x: [944, 962], d: [-525, -63], z: [0, 1060] },
+      { x: [38, 56], d: [-525, -63], z: [10, 1060] },
+      { x: [944, 962], d: [-525, -63], z: [10, 1060] },
     ]);
-    // Rails 63 high and 38 thick below and above.
-    for (const { volumeMm3 } of linings) expect(volumeMm3).toBeCloseTo(18 * (1060 * 462 - 2 * 63 * 38), 3);
+    // Ten off the floor; rails 63 high and 38 thick below and above.
+    for (const { volumeMm3 } of linings) expect(volumeMm3).toBeCloseTo(18 * (1050 * 462 - 53 * 38 - 63 * 38), 3);
   });
 
   test('have holes from the arithmetic of their pitch', () => {
-    // 934 − 2 · 60 = 814: 25 steps of 32 are 800. First (934 − 800)/2 = 67 above the rail, so 130 above the lining's lower end.
+    // 934 − 2 · 60 = 814: 25 steps of 32 are 800. First (934 − 800)/2 = 67 above the rail, which is 53 above the lining's lower end.
     expect(partsOf(made, 'LN')[0].work).toContain(
-      '2 rows of 26 holes 5, pitch 32, first 130 from the lower end, rows 37 from the front and rear edge',
+      '2 rows of 26 holes 5, pitch 32, first 120 from the lower end, rows 37 from the front and rear edge',
     );
   });
 
@@ -88,9 +88,9 @@ describe('shelves on pins in holes', () => {
       }),
     );
     const [lining] = partsOf(under, 'LN');
-    expect(boxOf(under, lining).z).toEqual([0, 875]);
+    expect(boxOf(under, lining).z).toEqual([10, 875]);
     // The upper rear notch goes from −525 to −325.
-    expect(lining.volumeMm3).toBeCloseTo(18 * (875 * 462 - 63 * 38 - 63 * 200 - 63 * 38), 3);
+    expect(lining.volumeMm3).toBeCloseTo(18 * (865 * 462 - 53 * 38 - 63 * 200 - 63 * 38), 3);
   });
 });
 

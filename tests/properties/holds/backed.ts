@@ -4,7 +4,9 @@ import type { Design } from '../../../src/vocabulary/design';
 import type { Vec2, Vec3 } from '../../../src/vocabulary/geometry';
 import type { Part } from '../../../src/vocabulary/part';
 import type { RodRun, RunEnd } from '../../../src/vocabulary/rod';
-import { cornersIn, extentAt } from '../measure';
+import type { Board, Stick } from '../../../src/vocabulary/shape';
+import { expectedRuns } from '../expected';
+import { cornersIn, type Extent, extentAt } from '../measure';
 import type { Found } from '../sample';
 
 /** How far in from an edge the timber is looked for: where a fixing goes. */
@@ -28,24 +30,37 @@ function timbersOf(run: RodRun, parts: readonly Part[]): readonly Timber[] {
     const { origin, along, across, out } = place;
     const corners = cornersIn(run, part);
     const [xs, zs] = [corners.map((c) => c.x), corners.map((c) => c.z)];
-    if (shape.kind !== 'stick') throw new Error('the frame is of sticks');
-    const section = flatten(shape.section);
-    const { start, end } = shape;
+    const inside = shape.kind === 'stick' ? insideStick(shape) : insideBoard(shape);
     return {
       x: [Math.min(...xs) - 1e-6, Math.max(...xs) + 1e-6],
       z: [Math.min(...zs) - 1e-6, Math.max(...zs) + 1e-6],
       holds(p) {
         const v: Vec3 = [p[0] - origin[0], p[1] - origin[1], p[2] - origin[2]];
         const on = (axis: Vec3): number => v[0] * axis[0] + v[1] * axis[1] + v[2] * axis[2];
-        const [a, u, w] = [on(along), on(across), on(out)];
-        const at = (plane: typeof start): number => plane.at + plane.perAcross * u + plane.perOut * w;
-        return a >= at(start) - 1e-6 && a <= at(end) + 1e-6 && insideOf(section, [u, w]);
+        return inside(on(along), on(across), on(out));
       },
     };
   });
 }
 
-/** Whether a point lies in a convex polygon, counter-clockwise, its sides included. Frame sections are rectangles and triangles. */
+type Inside = (along: number, across: number, out: number) => boolean;
+
+function insideStick({ section, start, end }: Stick): Inside {
+  const corners = flatten(section);
+  return (a, u, w) => {
+    const at = (plane: typeof start): number => plane.at + plane.perAcross * u + plane.perOut * w;
+    return a >= at(start) - 1e-6 && a <= at(end) + 1e-6 && insideOf(corners, [u, w]);
+  };
+}
+
+/** A noggin bored for cables: a rectangle with a hole, which is no backing. */
+function insideBoard({ outline, holes, thickness }: Board): Inside {
+  const bored = holes.map((hole) => flatten(hole));
+  return (a, u, w) =>
+    w >= -1e-6 && w <= thickness + 1e-6 && insideOf(outline, [a, u]) && !bored.some((hole) => insideOf(hole, [a, u]));
+}
+
+/** Whether a point lies in a convex polygon, counter-clockwise, its sides included. Frame sections are rectangles and triangles, holes round. */
 function insideOf(polygon: readonly Vec2[], [u, v]: Vec2): boolean {
   return polygon.every(([au, av], i) => {
     const [bu, bv] = polygon[(i + 1) % polygon.length];
@@ -68,11 +83,12 @@ export interface Bare {
 }
 
 /** Every place along the edges of the skin, as the joiner would try them with a bradawl, where no timber is found behind. */
-export function bareEdges({ parts, rod }: Design): { readonly bare: readonly Bare[]; readonly looked: number } {
+export function bareEdges({ parts, rod, job }: Design): { readonly bare: readonly Bare[]; readonly looked: number } {
   const frame = parts.filter((p) => p.kind === 'frame');
   const depth = rod.timber.depth;
   const bare: Bare[] = [];
   let looked = 0;
+  const expected = expectedRuns(job);
   for (const run of rod.runs) {
     const i = rod.runs.indexOf(run);
     const near = new Set([run.id, rod.runs[i - 1]?.id, rod.runs[i + 1]?.id]);
@@ -92,7 +108,11 @@ export function bareEdges({ parts, rod }: Design): { readonly bare: readonly Bar
       const near = timberAt(x, -PACKING, z) || timberAt(x - PACKING, -BEHIND, z) || timberAt(x + PACKING, -BEHIND, z);
       bare.push({ run: run.id, ...place, packed: near && corner !== undefined });
     };
-    for (const part of parts.filter((p) => p.kind === 'cladding' && p.run === run.id)) edges(run, part, look);
+    // At a wall the frame stands clear of it by the tolerances gathered, and the skin is fixed from there on.
+    const ends = expected.find((e) => e.id === run.id);
+    const clear = (kind: string | undefined): number => (kind === 'wall' ? job.fit.tolerance : 0);
+    const frame = { from: clear(ends?.left.kind), to: run.length - clear(ends?.right.kind) };
+    for (const part of parts.filter((p) => p.kind === 'cladding' && p.run === run.id)) edges(run, part, frame, look);
   }
   return { bare, looked };
 }
@@ -107,8 +127,9 @@ function cornerAt(run: RodRun, x: number, depth: number): RunEnd | undefined {
   return near(run.right, run.length - x, run.length - run.right.frameAt) ? run.right : undefined;
 }
 
-function edges(run: RodRun, part: Part, look: (place: Place) => void): void {
-  const back = extentAt(run, part, 0);
+function edges(run: RodRun, part: Part, frame: Extent, look: (place: Place) => void): void {
+  const skin = extentAt(run, part, 0);
+  const back = skin && { from: Math.max(skin.from, frame.from), to: Math.min(skin.to, frame.to) };
   if (!back || part.shape.kind !== 'board') throw new Error(`${part.mark} has no back on the frame`);
   const low = part.place.origin[2];
   const high = low + part.size.width;

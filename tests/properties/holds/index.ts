@@ -1,10 +1,16 @@
 import type { Property } from '../sample';
 import { backed } from './backed';
 import { cornerRule } from './corner-rule';
-import { bays, timber } from './division';
+import { bays } from './division';
+import { held } from './held';
 import { mirrored } from './mirrored';
+import { finite, positive } from './numbers';
+import { openings } from './openings';
+import { plan } from './plan';
 import { repeated, untouched } from './repeated';
-import { finite, plan, positive, within } from './within';
+import { parted } from './sections';
+import { timber } from './timber';
+import { within } from './within';
 
 /** What holds for every design, in words. */
 export const HOLDS: Readonly<Record<string, Property>> = {
@@ -16,6 +22,9 @@ export const HOLDS: Readonly<Record<string, Property>> = {
   'every part has a size and a weight': positive,
   'every part lies in the unit': within,
   'every edge of the skin has timber behind it': backed,
+  'every part is in one section or fitted on site, and none fitted in the workshop crosses a join': parted,
+  'every opening is cut where it is wished, and no frame part meets its hole': openings,
+  'every part says how it is held': held,
   'the mirrored job gives the mirrored unit': mirrored,
   'the same job gives the same design': repeated,
   'a run that is not touched stays as it was': untouched,

@@ -3,6 +3,7 @@ import { mirrorJob } from '../../../src/job/mirror';
 import type { Design } from '../../../src/vocabulary/design';
 import type { Vec3 } from '../../../src/vocabulary/geometry';
 import type { Part } from '../../../src/vocabulary/part';
+import type { RodRun } from '../../../src/vocabulary/rod';
 import { cornersOf } from '../measure';
 import type { Found } from '../sample';
 
@@ -11,7 +12,11 @@ const NEAR = 1e-6;
 
 /** The mirrored job's unit is the unit's mirror image: the same pieces, with the same ends, each where its image would be. */
 export function mirrored(made: Design): Found {
-  const job = mirrorJob(made.job, (run) => frameLength(made, run));
+  const job = mirrorJob(
+    made.job,
+    (run) => runAt(made, run).length,
+    (run) => runAt(made, run).bays.length,
+  );
   const other = design(job);
   const wrong: string[] = [];
   if (other.parts.length !== made.parts.length)
@@ -35,10 +40,10 @@ export function mirrored(made: Design): Found {
   return { wrong, looked: made.parts.length };
 }
 
-function frameLength({ rod }: Design, index: number): number {
+function runAt({ rod }: Design, index: number): RodRun {
   const run = rod.runs.find((r) => r.jobIndex === index);
   if (!run) throw new Error(`no run ${index}`);
-  return run.length;
+  return run;
 }
 
 /** Mirrors the plan and lays the last of the job's runs, now the first, along x from the origin. */
