@@ -1,10 +1,10 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { serious } from './support/axe';
-import { findings, group, openNew, savedJob } from './support/board';
+import { findings, openNew, savedJob, thing } from './support/board';
 import { middleOf } from './support/picture';
 
 const hole = (page: Page): Locator => page.getByRole('slider', { name: 'Opening 1' });
-const row = (page: Page): Locator => group(page, 'Opening 1');
+const row = (page: Page): Locator => thing(page, 'Opening 1');
 const along = (page: Page): Locator => row(page).getByLabel('Middle, along');
 const slip = (page: Page): Locator => page.getByRole('region', { name: 'In hand on the rod' });
 /** What is said where an opening meets a pillar. */

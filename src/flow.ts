@@ -14,9 +14,8 @@ import { totalsOf } from './parts/totals';
 import { assign } from './sections/assign';
 import { inFewestSections } from './sections/least';
 import { joinsOf, sectionsOf } from './sections/sections';
-import { frameUp } from './setting-out/framing';
+import { frameRound } from './setting-out/frame-round';
 import { leastApart, placesIn } from './setting-out/joins';
-import { placeOpenings } from './setting-out/openings';
 import { setOut } from './setting-out/rod';
 import type { Design } from './vocabulary/design';
 import type { Drawing } from './vocabulary/drawing';
@@ -160,10 +159,10 @@ function framedUp(
   const rod = setOut(job, demands, joins);
   const bare = { rod, book };
   const inTheWay = rooms.flatMap((room) => room.obstacles?.(decided(room.kind), bare) ?? []);
-  const { placed: openings, findings: refused } = placeOpenings(rod, job.unit.openings, inTheWay);
-  const backing = rooms.flatMap((room) => room.backing(decided(room.kind), { ...bare, openings }));
-  const { framing, findings } = frameUp(rod, backing);
-  return { rod, openings, framing, findings: [...rod.findings, ...refused, ...findings] };
+  const { openings, framing, findings } = frameRound(rod, job.unit.openings, inTheWay, (placed) =>
+    rooms.flatMap((room) => room.backing(decided(room.kind), { ...bare, openings: placed })),
+  );
+  return { rod, openings, framing, findings: [...rod.findings, ...findings] };
 }
 
 type Built = Pick<Design, 'rod' | 'openings' | 'framing' | 'parts' | 'findings'>;

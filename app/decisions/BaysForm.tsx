@@ -3,16 +3,16 @@ import { MOST } from '../../src/job/fields';
 import { bayFields } from '../../src/job/fields-making';
 import type { Design } from '../../src/vocabulary/design';
 import type { BayPurpose, BayWish } from '../../src/vocabulary/job';
+import { purposeWords } from '../rod/BackBays';
 import { foundOf } from '../rod/things';
 import { app } from '../store/app';
 import { useApp, useCurrentRun, useDesign } from '../store/hooks';
 import { FieldInput } from './FieldInput';
 import { useTrial } from './found';
 import { ChoiceInput } from './inputs';
-import { Refusals } from './Refusals';
 import { runOfNumber, runOptions } from './runs';
 import { Section } from './Section';
-import { useInHand } from './useInHand';
+import { ThingRow } from './ThingRow';
 
 type Key = Exclude<keyof BayWish, 'run' | 'bay' | 'panels' | 'purpose'>;
 
@@ -40,19 +40,22 @@ function Row({ wish, index }: { readonly wish: BayWish; readonly index: number }
   const made = useDesign();
   const path = `/unit/bays/${index}`;
   const { made: tried, typing } = useTrial();
-  const { row, inHand } = useInHand({ kind: 'bay', run: wish.run, bay: wish.bay });
-  const { edit, take } = app.getState();
+  const thing = { kind: 'bay', run: wish.run, bay: wish.bay } as const;
+  const { edit } = app.getState();
   const run = runOfNumber(made, wish.run);
   const name = `${run?.name ?? `Run ${wish.run}`}, bay ${wish.bay}`;
   const move = (to: { readonly run: number; readonly bay: number }) =>
     edit(`Bay, ${name}`, (job) => setBay(clearBay(job, wish.run, wish.bay), to.run, to.bay, without(wish)));
   return (
-    <fieldset
-      className={inHand ? 'thing in-hand' : 'thing'}
-      ref={row}
-      onFocus={() => take({ kind: 'bay', run: wish.run, bay: wish.bay }, run?.id)}
+    <ThingRow
+      thing={thing}
+      run={run?.id}
+      name={name}
+      told={`${purposeWords(wish.purpose)}${wish.panels ? '' : ', no panel frames'}`}
+      found={foundOf(thing, tried)}
+      remove={`Make ${name} like the others`}
+      onRemove={() => edit(`${name} like the others`, (job) => clearBay(job, wish.run, wish.bay))}
     >
-      <legend>{name}</legend>
       <ChoiceInput
         label="In run"
         value={String(wish.run)}
@@ -83,18 +86,7 @@ function Row({ wish, index }: { readonly wish: BayWish; readonly index: number }
           }
         />
       ))}
-      <Refusals found={foundOf({ kind: 'bay', run: wish.run, bay: wish.bay }, tried)} />
-      <button
-        type="button"
-        className="quiet"
-        onClick={() => {
-          take(null);
-          edit(`${name} like the others`, (job) => clearBay(job, wish.run, wish.bay));
-        }}
-      >
-        Make {name} like the others
-      </button>
-    </fieldset>
+    </ThingRow>
   );
 }
 

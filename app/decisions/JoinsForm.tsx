@@ -10,9 +10,8 @@ import { useApp, useCurrentRun, useDesign } from '../store/hooks';
 import { useTrial } from './found';
 import { ChoiceInput, LengthInput } from './inputs';
 import { joinsOfKind, joinWords, markRun, newMark, runOfMark } from './join-edits';
-import { Refusals } from './Refusals';
 import { Section } from './Section';
-import { useInHand } from './useInHand';
+import { ThingRow } from './ThingRow';
 
 const WAYS: readonly { readonly value: Joins['by']; readonly label: string }[] = [
   { value: 'none', label: 'nowhere' },
@@ -30,8 +29,7 @@ function Row({ mark, index }: { readonly mark: JoinMark; readonly index: number 
   const current = useCurrentRun();
   const path = `/unit/joins/at/${index}`;
   const { made: tried, typing } = useTrial();
-  const { row, inHand } = useInHand({ kind: 'join', index });
-  const { edit, take } = app.getState();
+  const { edit } = app.getState();
   const run = runOfMark(made, mark);
   const name = `Join ${index + 1}`;
   const change = (to: JoinMark) => edit(`${name} moved`, (job) => setAt(job, path, to));
@@ -40,12 +38,15 @@ function Row({ mark, index }: { readonly mark: JoinMark; readonly index: number 
     return number === undefined ? [] : [{ value: String(number), label: r.name }];
   });
   return (
-    <fieldset
-      className={inHand ? 'thing in-hand' : 'thing'}
-      ref={row}
-      onFocus={() => take({ kind: 'join', index }, run?.id ?? current?.id)}
+    <ThingRow
+      thing={{ kind: 'join', index }}
+      run={run?.id ?? current?.id}
+      name={name}
+      told={`${run?.name ?? `run ${mark.run}`}, ${mark.x === undefined ? 'at its corner' : `at ${length(mark.x, made.job)}`}`}
+      found={foundOf({ kind: 'join', index }, tried)}
+      remove={`Remove ${name}`}
+      onRemove={() => edit(`Remove ${name}`, (job) => removeJoin(job, index))}
     >
-      <legend>{name}</legend>
       <ChoiceInput
         label="In run"
         value={String(mark.run)}
@@ -70,18 +71,7 @@ function Row({ mark, index }: { readonly mark: JoinMark; readonly index: number 
           onValue={(x) => change({ ...mark, x })}
         />
       )}
-      <Refusals found={foundOf({ kind: 'join', index }, tried)} />
-      <button
-        type="button"
-        className="quiet"
-        onClick={() => {
-          take(null);
-          edit(`Remove ${name}`, (job) => removeJoin(job, index));
-        }}
-      >
-        Remove {name}
-      </button>
-    </fieldset>
+    </ThingRow>
   );
 }
 

@@ -6,35 +6,47 @@ import type { Opening } from '../../src/vocabulary/job';
 import { foundOf } from '../rod/things';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
+import { withUnit } from './entry';
 import { FieldInput } from './FieldInput';
 import { useTrial } from './found';
 import { ChoiceInput, TextInput } from './inputs';
 import { newOpening } from './new-opening';
-import { Refusals } from './Refusals';
 import { runOfNumber, runOptions } from './runs';
 import { Section } from './Section';
-import { useInHand } from './useInHand';
+import { ThingRow } from './ThingRow';
+
+/** What the height is called where it lies flat: in the top, from the front edge backwards. */
+const FLAT: Readonly<Partial<Record<keyof Opening, string>>> = {
+  z: 'Middle, back from the front edge',
+  height: 'Size of the hole, front to back',
+};
 
 const KEYS = ['through', 'use', 'x', 'z', 'width', 'height'] as const;
+
+const nameOfUse = ({ use, through }: Opening): string =>
+  `${openingFields.use.options.find(({ value }) => value === use)?.label ?? use}${through === 'top' ? ' through the top' : ''}`;
 
 function Row({ opening, index }: { readonly opening: Opening; readonly index: number }) {
   const made = useDesign();
   const path = `/unit/openings/${index}`;
   const { made: tried, typing } = useTrial();
-  const { row, inHand } = useInHand({ kind: 'opening', index });
-  const { edit, take } = app.getState();
+  const { edit } = app.getState();
+  const { units } = made.job;
   const name = opening.name || `Opening ${index + 1}`;
   const change = (label: string, what: Partial<Opening>) =>
     edit(`${label}, ${name}`, (job) => setOpening(job, index, what));
   // The hole of a pipe is as high as it is wide.
   const keys = opening.use === 'pipe' ? KEYS.filter((key) => key !== 'height') : KEYS;
   return (
-    <fieldset
-      className={inHand ? 'thing in-hand' : 'thing'}
-      ref={row}
-      onFocus={() => take({ kind: 'opening', index }, runOfNumber(made, opening.run)?.id)}
+    <ThingRow
+      thing={{ kind: 'opening', index }}
+      run={runOfNumber(made, opening.run)?.id}
+      name={name}
+      told={`${nameOfUse(opening)}, ${runOfNumber(made, opening.run)?.name ?? `run ${opening.run}`}, at ${withUnit(opening.x, units)}`}
+      found={foundOf({ kind: 'opening', index }, tried)}
+      remove={`Remove ${name}`}
+      onRemove={() => edit(`Remove ${name}`, (job) => removeOpening(job, index))}
     >
-      <legend>{name}</legend>
       <TextInput
         label="Name of the opening"
         most={80}
@@ -51,25 +63,14 @@ function Row({ opening, index }: { readonly opening: Opening; readonly index: nu
       {keys.map((key) => (
         <FieldInput
           key={key}
-          field={openingFields[key]}
+          field={{ ...openingFields[key], label: (opening.through === 'top' && FLAT[key]) || openingFields[key].label }}
           value={opening[key]}
           path={`${path}/${key}`}
           onTyping={typing(`${path}/${key}`)}
           onValue={(value) => change(openingFields[key].label, { [key]: value })}
         />
       ))}
-      <Refusals found={foundOf({ kind: 'opening', index }, tried)} />
-      <button
-        type="button"
-        className="quiet"
-        onClick={() => {
-          take(null);
-          edit(`Remove ${name}`, (job) => removeOpening(job, index));
-        }}
-      >
-        Remove {name}
-      </button>
-    </fieldset>
+    </ThingRow>
   );
 }
 

@@ -88,13 +88,13 @@ function Hole({ one, lane, made, run, layout, inHand, full }: Props & { one: Ope
 function JoinLine({ join, made, run, layout, inHand, full }: Props & { join: JoinOnRod }) {
   const { thing, id } = join;
   const x = layout.at(join.x);
-  const first = layout.lanes[0];
   const foot = layout.ruler - 2;
-  const tag = first ? first.top + first.height / 2 : 0;
+  // Over the skin, whose pieces end here: no width is written there, and no mark lies under it.
+  const tag = layout.lanes.find(({ strip }) => strip.lane === 'skin')?.widthsAt ?? 10;
   const drawing = (
     <>
       <path className="rod-join-line" d={`M${x - 1.5} 2V${foot}M${x + 1.5} 2V${foot}`} />
-      <rect className="rod-tag" x={x - 12} y={tag - 8} width={24} height={16} rx={2} />
+      <rect className="rod-tag" x={x - 12} y={tag - 7.5} width={24} height={15} rx={2} />
       <text className="rod-tag-text" x={x} y={tag + 4}>
         {id}
       </text>
@@ -123,9 +123,8 @@ function JoinLine({ join, made, run, layout, inHand, full }: Props & { join: Joi
       className={classOf('rod-thing rod-join', join.refused, sameThing(inHand, thing))}
       onRemove={() => app.getState().edit(`Remove ${name}`, (job) => removeJoin(job, thing.index))}
     >
-      <rect className="rod-reach" x={x - GRASP / 4} y={0} width={GRASP / 2} height={foot} />
       {drawing}
-      <rect className="rod-ring" x={x - 14} y={tag - 10} width={28} height={20} rx={3} />
+      <rect className="rod-ring" x={x - 14} y={tag - 9.5} width={28} height={19} rx={3} />
     </Movable>
   );
 }

@@ -10,7 +10,8 @@ export function goToDecision(path: string): void {
     fields.find((field) => of(field).startsWith(`${path}/`)) ??
     fields.find((field) => path.startsWith(`${of(field)}/`));
   if (!best) return;
-  best.closest('details')?.setAttribute('open', '');
+  for (let fold = best.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null)
+    fold.open = true;
   best.scrollIntoView({ block: 'center' });
   best.focus({ preventScroll: true });
 }

@@ -40,6 +40,10 @@ export const canvas = (page: Page): Locator => page.locator('.scene canvas');
 /** The decisions' group of one run, of one end, or of one room. */
 export const group = (page: Page, name: string): Locator => page.getByRole('group', { name, exact: true });
 
+/** The row of an opening, a single bay or a join among the decisions, folded or not, with what is said of it. */
+export const thing = (page: Page, name: string): Locator =>
+  page.locator('.column.left .thing').filter({ has: page.locator('summary b').getByText(name, { exact: true }) });
+
 export const runLength = (page: Page, run: string): Locator => group(page, run).getByLabel('Length', { exact: true });
 
 /** Types into a field as a person does: over what stands there, then Enter. */

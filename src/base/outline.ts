@@ -117,7 +117,22 @@ export function areaOf(outline: Outline): number {
 }
 
 /** Smallest and greatest coordinates that an outline reaches, exact for arcs. */
-export function boundsOf(outline: Outline): { min: Vec2; max: Vec2 } {
+export function boundsOf(outline: Outline): Bounds {
+  const known = bounds.get(outline);
+  if (known) return known;
+  const found = reachOf(outline);
+  bounds.set(outline, found);
+  return found;
+}
+
+interface Bounds {
+  readonly min: Vec2;
+  readonly max: Vec2;
+}
+
+const bounds = new WeakMap<Outline, Bounds>();
+
+function reachOf(outline: Outline): Bounds {
   let [x0, y0] = outline.start;
   let [x1, y1] = [x0, y0];
   const reach = (p: Vec2): void => {

@@ -2,13 +2,13 @@ import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
 import type { Scribe } from '../vocabulary/making';
 
-/** Noise of the last digits, mm. */
-const NOISE = 1e-6;
+/** A gap under this is hidden by a bead of filler, mm (common practice, no source). */
+const FILLER = 2;
 
-/** Walls that are further out than the stuff left on to be scribed to them. */
+/** Walls that are further out than the stuff left on to be scribed to them, by more than filler hides. */
 export function scribeEnough({ scribes }: { readonly scribes: readonly Scribe[] }): readonly Finding[] {
   return scribes.flatMap(({ where, run, most, left }): Finding[] => {
-    if (most <= left + NOISE) return [];
+    if (most < left + FILLER) return [];
     return [
       {
         severity: 'warn',

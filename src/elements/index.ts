@@ -16,9 +16,10 @@ import { top } from './top';
 import { undertop } from './undertop';
 import { worktop } from './worktop';
 
-/** Every kind of thing that is made, from the frame outward. A layer lies on one named before it. */
+/** Every kind of thing that is made, in the order in which it is put on: from the frame outward, then what is fitted behind. A layer lies on one named before it. */
 export const rooms: readonly Room[] = [
   frame,
+  carcass,
   cladding,
   pillar,
   plinth,
@@ -29,7 +30,6 @@ export const rooms: readonly Room[] = [
   footrail,
   top,
   flap,
-  carcass,
   worktop,
   shelf,
   appliance,

@@ -1,7 +1,7 @@
 import { boundsOf, flatten } from '../base/outline';
 import { endSection } from '../base/solid/hollows';
 import type { EndPlane, Stick } from '../vocabulary/shape';
-import { EDGE_NAMES, endCutOf } from './end-cut';
+import { EDGE_NAMES, endCutOf, SQUARE_CUT } from './end-cut';
 import type { Measure } from './measured';
 
 /** Sizes and ends of a stick: measured at every corner of its section, so long and short points are where the saw finds them. */
@@ -9,6 +9,11 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
   const { start, end, section } = stick;
   const { min, max } = boundsOf(section);
   const over = { across: max[0] - min[0], out: max[1] - min[1], edgeNames };
+  const sides = { width: Math.max(over.across, over.out), thickness: Math.min(over.across, over.out) };
+  if (isSquare(start) && isSquare(end)) {
+    const length = end.at - start.at;
+    return { size: { length, ...sides }, shortPoint: length, ends: [SQUARE_CUT, SQUARE_CUT] };
+  }
   let first = Infinity;
   let last = -Infinity;
   let shortPoint = Infinity;
@@ -20,7 +25,7 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
     shortPoint = Math.min(shortPoint, to - from);
   }
   return {
-    size: { length: last - first, width: Math.max(over.across, over.out), thickness: Math.min(over.across, over.out) },
+    size: { length: last - first, ...sides },
     shortPoint,
     ends: [
       // Towards the start the piece grows as the plane falls back, so its slopes change sign.
@@ -29,5 +34,7 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
     ],
   };
 }
+
+const isSquare = ({ perAcross, perOut }: EndPlane): boolean => perAcross === 0 && perOut === 0;
 
 const at = (plane: EndPlane, u: number, v: number): number => plane.at + plane.perAcross * u + plane.perOut * v;

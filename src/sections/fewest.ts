@@ -1,7 +1,8 @@
 import type { Carry, JoinMark } from '../vocabulary/job';
 import type { RodRun } from '../vocabulary/rod';
 import type { Breach } from '../vocabulary/section';
-import type { Atom, Chain, Spot } from './chain';
+import type { Atom } from './atoms';
+import type { Chain, Spot } from './chain';
 import { breachesOf, type Load } from './limits';
 
 /**
@@ -109,7 +110,7 @@ function traced(
 }
 
 /** A growing stretch that ends at one spot and reaches further and further back. */
-export class Stretch {
+class Stretch {
   private from: number;
   private weight = 0;
   private low = Infinity;

@@ -1,11 +1,10 @@
 import type { Carry, JoinMark } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 import type { Rod, RodRun } from '../vocabulary/rod';
-import type { Section } from '../vocabulary/section';
 import { chainOf, type Places } from './chain';
 import { fewest } from './fewest';
-import type { Load } from './limits';
-import { sectionsOf } from './sections';
+import { breachesOf, type Load } from './limits';
+import { loadsOf } from './sections';
 
 /** Tries before what was found so far is taken: each makes the whole unit once. */
 const MOST_TRIES = 5;
@@ -37,19 +36,19 @@ export function inFewestSections<M extends Made>(
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const { marks, keys, over } = fewest(chain, carry, known, apart(face));
     const made = marks.length === 0 ? whole : make(marks);
-    const sections = sectionsOf(made.parts, made.rod, carry);
-    const found = sections.filter((s) => s.breaches.some((b) => b.byCutting)).length;
+    const loads = loadsOf(made.parts, made.rod);
+    const found = [...loads.values()].filter((load) => breachesOf(load, carry).some((b) => b.byCutting)).length;
     if (found < fewestOver) {
       best = made;
       fewestOver = found;
     }
     if (found <= over) break;
-    remember(keys, sections, known);
+    remember(keys, loads, known);
   }
   return best ?? whole;
 }
 
 /** Sections come in the order of their stretches; one of which nothing is made is left out of the list. */
-function remember(keys: readonly string[], sections: readonly Section[], known: Map<string, Load>): void {
-  for (const { id, size, weightKg } of sections) known.set(keys[Number(id.slice(1)) - 1], { ...size, weightKg });
+function remember(keys: readonly string[], loads: ReadonlyMap<string, Load>, known: Map<string, Load>): void {
+  for (const [id, load] of loads) known.set(keys[Number(id.slice(1)) - 1], load);
 }

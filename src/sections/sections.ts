@@ -5,13 +5,25 @@ import type { Carry, Fit } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 import type { Rod, RodRun } from '../vocabulary/rod';
 import type { Join, Section } from '../vocabulary/section';
-import { breachesOf } from './limits';
+import { breachesOf, type Load } from './limits';
 
 /** Hands take a section at this part of its length from each end, or nearer to the middle of the load (common practice, no source). */
 const LIFT_AT = 0.2;
 
 /** The sections of a unit, left to right, each with what it weighs and where it balances. Those of which nothing is made are left out. */
-export function sectionsOf(parts: readonly Part[], rod: Rod, carry: Carry): readonly Section[] {
+export const sectionsOf = (parts: readonly Part[], rod: Rod, carry: Carry): readonly Section[] =>
+  bySection(parts, rod).map(([id, mine]) => sectionOf(id, mine, rod, carry));
+
+/** Only what each section weighs and the box it stands in, by its id. */
+export const loadsOf = (parts: readonly Part[], rod: Rod): ReadonlyMap<string, Load> =>
+  new Map(
+    bySection(parts, rod).map(([id, mine]) => [
+      id,
+      { ...boxOf(mine, rod, piecesIn(id, rod)), weightKg: mine.reduce((sum, p) => sum + p.weightKg, 0) },
+    ]),
+  );
+
+function bySection(parts: readonly Part[], rod: Rod): readonly (readonly [string, readonly Part[]])[] {
   const own = new Map<string, Part[]>();
   for (const part of parts) {
     if (part.inSection === undefined) continue;
@@ -21,14 +33,17 @@ export function sectionsOf(parts: readonly Part[], rod: Rod, carry: Carry): read
   }
   return [...new Set(rod.runs.flatMap((run) => run.sections))].flatMap((id) => {
     const mine = own.get(id);
-    return mine ? [sectionOf(id, mine, rod, carry)] : [];
+    return mine ? [[id, mine] as const] : [];
   });
 }
 
-function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): Section {
-  const pieces = rod.runs.flatMap((run) =>
+const piecesIn = (id: string, rod: Rod): Section['pieces'] =>
+  rod.runs.flatMap((run) =>
     piecesOf(run).flatMap(({ section, from, to }) => (section === id ? [{ run: run.id, from, to }] : [])),
   );
+
+function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): Section {
+  const pieces = piecesIn(id, rod);
   const size = boxOf(parts, rod, pieces);
   const { weightKg, centre } = balance(parts);
   return {

@@ -4,6 +4,9 @@ import type { Job, Run } from '../../src/vocabulary/job';
 /** Each run of the long unit, mm on the frame line: twelve of them are 30 m. */
 const RUN = 2500;
 
+/** A way in that takes sections of a bay or two. */
+const CARRY = { people: 3, vanLength: 3000 };
+
 /**
  * A unit of `count` runs that winds along a room without meeting itself: canted corners now to one side, now to the other. Twelve
  * runs are 30 m and about 1500 parts.
@@ -19,6 +22,7 @@ export function unitOf(count: number): Job {
   const elements = { ...job.unit.elements, pillar: { ...pillar, pitch: 560 }, panel: { ...panel, rows: 2 } };
   return {
     ...job,
+    carry: { ...job.carry, ...CARRY },
     unit: {
       ...job.unit,
       plan: { runs, leftEnd: { kind: 'wall' }, rightEnd: { kind: 'return', length: 500 } },

@@ -14,6 +14,8 @@ export interface Reach {
   readonly past: { readonly wall: number; readonly free: number; readonly flap: number };
   /** Where a return stands at the corner, and this stops at its frame or goes on over it: how far past. Not said: to the mitre. */
   readonly pastReturn?: number;
+  /** Cut square at corners, not mitred. */
+  readonly square?: true;
 }
 
 /** A foot rail stops so far short of a free end, and a bracket has so much stuff in front of a rail that lies in it (common practice, no source). */
@@ -69,6 +71,7 @@ export function expectedReach(
     back: -frameDepth,
     low: frameLow,
     past: { wall: -job.fit.tolerance, free: 0, flap: 0 },
+    square: true,
   };
   const [topFront, topBack] = [faces.top, faces.top - depth];
   const top: Reach = {

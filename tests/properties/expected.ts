@@ -1,3 +1,4 @@
+import { boundsOf } from '../../src/base/outline';
 import type { StockItem } from '../../src/vocabulary/book';
 import type { Job } from '../../src/vocabulary/job';
 
@@ -61,7 +62,7 @@ export const chosen = (job: Job, kind: string, key: string): StockItem => {
 
 /** Its thickness; of a moulding, how far out it reaches from its back. */
 export const thick = (item: StockItem): number =>
-  item.kind === 'moulding' ? Math.max(...item.section.segments.map(({ to }) => to[1])) : item.thickness;
+  item.kind === 'moulding' ? boundsOf(item.section).max[1] : item.thickness;
 
 export const kicked = (job: Job): boolean => job.unit.elements.plinth.style === 'kicked';
 

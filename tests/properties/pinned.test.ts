@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { design, readJob, writeJob } from '../../src/flow';
 import { HOLDS } from './holds/index';
 import { PINNED } from './pinned';
-import { overlaps, referee } from './referee';
+import { overlaps, referee, touchingNothing } from './referee';
 
 describe('jobs that once failed', () => {
   it.each(Object.entries(PINNED))('%s', { timeout: 60_000 }, async (_, job) => {
@@ -10,5 +10,6 @@ describe('jobs that once failed', () => {
     const made = design(job);
     for (const [name, property] of Object.entries(HOLDS)) expect(property(made).wrong, name).toEqual([]);
     expect(overlaps(await referee(), made.parts, 1)).toEqual([]);
+    expect(touchingNothing(await referee(), made.parts, 0.5)).toEqual([]);
   });
 });

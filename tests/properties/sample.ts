@@ -18,14 +18,20 @@ export const sampleOf = (count: number, seed: number): readonly Design[] =>
   fc.sample(anyJob, { numRuns: count, seed }).map((job) => design(job));
 
 /** A job in one line, so that a failure can be read without running it again. */
-export function inWords({ unit }: Job): string {
+export function inWords({ unit, carry, fit }: Job): string {
   const { runs, leftEnd, rightEnd } = unit.plan;
   const end = (e: typeof leftEnd): string => (e.kind === 'return' ? `return ${e.length}` : e.kind);
   const each = runs.map(
     (r, i) =>
-      `${r.length} over ${r.over}${r.rhythm ? ` ${JSON.stringify(r.rhythm)}` : ''}${i < runs.length - 1 ? ` turn ${r.deflectionDeg} through ${r.through}` : ''}`,
+      `${r.length} over ${r.over}${r.rhythm ? ` ${JSON.stringify(r.rhythm)}` : ''}${i < runs.length - 1 ? ` turn ${r.deflectionDeg} through ${r.through}` : ''}${r.flap ? ` ${JSON.stringify(r.flap)}` : ''}`,
   );
-  return `${end(leftEnd)} | ${each.join(' | ')} | ${end(rightEnd)}; ${unit.height} high, ${unit.depth} deep; ${JSON.stringify(unit.elements)}`;
+  const { joins, openings, bays } = unit;
+  const more = [
+    joins.by === 'none' ? {} : { joins, carry, fit },
+    openings.length > 0 ? { openings } : {},
+    bays.length > 0 ? { bays } : {},
+  ];
+  return `${end(leftEnd)} | ${each.join(' | ')} | ${end(rightEnd)}; ${unit.height} high, ${unit.depth} deep; ${JSON.stringify(Object.assign({}, ...more, { elements: unit.elements }))}`;
 }
 
 /** What a property has against a sample: each complaint with its job's number and words; and how much it looked at in all. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { boundsInRoom } from '../../src/base/solid/extent';
 import { massCentre } from '../../src/base/solid/mass';
-import { design } from '../../src/flow';
+import { design, newJob } from '../../src/flow';
 import { breachesOf } from '../../src/sections/limits';
 import { findingOf, jobOf, rulesOf } from '../elements/job-of';
 
@@ -73,7 +73,7 @@ describe('a section', () => {
 });
 
 describe('limits of the way', () => {
-  const carry = { ...jobOf({}).carry, ...wide };
+  const carry = { ...newJob('way').carry, ...wide };
   const load = { length: 1800, depth: 500, height: 1060, weightKg: 30 };
 
   it('a load within all of them breaks none', () => expect(breachesOf(load, carry)).toEqual([]));

@@ -1,7 +1,9 @@
+import { defaultsOf } from '../../src/base/fields.ts';
+import { bayFields, openingFields } from '../../src/job/fields-making.ts';
 import type { RoomWords } from '../../src/job/schema.ts';
 import { newJob } from '../../src/job/start.ts';
 import type { Decision } from '../../src/vocabulary/field.ts';
-import type { EndCondition, Job, Plan, Run } from '../../src/vocabulary/job.ts';
+import type { BayWish, EndCondition, Job, Opening, Plan, Run, Unit } from '../../src/vocabulary/job.ts';
 
 type Layer = string;
 type Decisions = Readonly<Record<string, Readonly<Record<string, Decision>>>>;
@@ -30,7 +32,10 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
         address: 'Larkmoor Hall, The Green, Larkmoor',
         notes: 'An invented hall. Deliveries by the kitchen door.',
       },
+      // Three helpers carry, at 25 kg each; a medium van.
+      carry: { ...start.carry, people: 3 },
       unit: {
+        ...start.unit,
         name: unit.name,
         plan: unit.plan,
         height: unit.height,
@@ -39,6 +44,21 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
       },
     };
   };
+  const bay = (run: number, bay: number, change: Partial<BayWish>): BayWish => ({
+    ...defaultsOf(bayFields),
+    run,
+    bay,
+    ...change,
+  });
+  const opening = (name: string, run: number, x: number, z: number, change: Partial<Opening> = {}): Opening => ({
+    ...defaultsOf(openingFields),
+    name,
+    run,
+    x,
+    z,
+    ...change,
+  });
+  const withUnit = (job: Job, part: Partial<Unit>): Job => ({ ...job, unit: { ...job.unit, ...part } });
 
   const straight = hall(
     'Larkmoor Hall: tea hatch',
@@ -88,7 +108,31 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
         rightEnd: wall(),
       },
     },
-    { frame: { method: 'equal', centres: 600 }, panel: { rows: 2 }, plinth: { cutter: 'cavetto-9' } },
+    {
+      frame: { method: 'equal', centres: 600 },
+      panel: { rows: 2, rowGap: 150, rail: true },
+      plinth: { cutter: 'cavetto-9' },
+      undertop: { moulding: 'undertop-scotia-25' },
+      footrail: { wanted: true },
+    },
+  );
+
+  const flap = hall(
+    'Larkmoor Hall: ticket counter',
+    {
+      name: 'Ticket counter',
+      height: 1050,
+      depth: 520,
+      plan: {
+        runs: [
+          { ...run(1900, 'frame'), flap: { width: 720, hinge: 'left', gate: true } },
+          { ...run(1300, 'frame'), rhythm: { by: 'count', count: 2 } },
+        ],
+        leftEnd: { kind: 'return', length: 430 },
+        rightEnd: wall(),
+      },
+    },
+    { plinth: { style: 'plain', height: 120 }, pillar: { flutes: 3, fluteEnds: 'stopped', fluteStop: 60 } },
   );
 
   const inside = hall(
@@ -116,10 +160,20 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
 
   return {
     'straight.job.json': {
-      ...straight,
+      ...withUnit(straight, {
+        joins: { by: 'hand', at: [{ run: 1, x: 1449 }] },
+        openings: [opening('Urn socket', 1, 1090, 420)],
+        bays: [bay(1, 2, { purpose: 'shelves', count: 2 }), bay(1, 4, { purpose: 'shelves', shelves: 'holes' })],
+      }),
       survey: {
         walls: [
-          { name: 'chimney breast', directionDeg: 89.2, leanDeg: 0.4 },
+          {
+            name: 'chimney breast',
+            directionDeg: 89.2,
+            leanDeg: 0.4,
+            skirtingHeight: 150,
+            skirtingThickness: 18,
+          },
           { name: 'store wall', directionDeg: 90.6, leanDeg: -0.3 },
         ],
         levels: [
@@ -130,13 +184,26 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
       },
     },
     'corner-return.job.json': {
-      ...corner,
+      ...withUnit(corner, {
+        openings: [
+          opening('Till socket', 1, 1050, 590),
+          opening('Water', 1, 3050, 300, { use: 'pipe', width: 60 }),
+          opening('Tap', 1, 2900, 480, { through: 'top', use: 'pipe', width: 38 }),
+        ],
+        bays: [
+          bay(1, 2, { purpose: 'shelves', count: 2 }),
+          bay(1, 3, { purpose: 'doors' }),
+          bay(1, 5, { purpose: 'appliance', width: 550, height: 820, depth: 390 }),
+          bay(2, 2, { purpose: 'drawers', count: 3 }),
+        ],
+      }),
       survey: {
         walls: [{ name: 'kitchen wall', directionDeg: 90.5, leanDeg: 0 }],
         levels: [{ run: 1, along: 0, height: 3 }],
       },
     },
     'canted.job.json': canted,
+    'flap.job.json': flap,
     'inside-corner.job.json': {
       ...inside,
       survey: { walls: [{ name: 'porch wall', directionDeg: -1, leanDeg: 0.5 }], levels: [] },

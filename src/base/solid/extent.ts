@@ -34,10 +34,43 @@ export function cornersInPlan({ shape, place }: Placed): readonly Vec2[] {
   return corners;
 }
 
-/** How far a placed shape reaches along a direction of the room: the least and the greatest of p · direction, mm. */
+/** From where to where a shape reaches along, across and out, in its own axes. */
+type OwnBox = readonly [number, number, number, number, number, number];
+
+const boxes = new WeakMap<Shape, OwnBox>();
+
+function ownBox(shape: Shape): OwnBox {
+  const known = boxes.get(shape);
+  if (known) return known;
+  let [a0, a1, b0, b1, c0, c1] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
+  eachCorner(shape, (along, across, out) => {
+    if (along < a0) a0 = along;
+    if (along > a1) a1 = along;
+    if (across < b0) b0 = across;
+    if (across > b1) b1 = across;
+    if (out < c0) c0 = out;
+    if (out > c1) c1 = out;
+  });
+  const box: OwnBox = [a0, a1, b0, b1, c0, c1];
+  boxes.set(shape, box);
+  return box;
+}
+
+/** Directions this near to parallel are: on a part of 30 m a tenth of a micron. */
+const PARALLEL = 1 - 1e-15;
+
+/** How far a placed shape reaches along a direction of the room: the least and the greatest of p · direction, mm. `direction` of length 1. */
 export function extentOf({ shape, place }: Placed, direction: Vec3): readonly [number, number] {
   const o = dot(place.origin, direction);
-  const [a, b, c] = [dot(place.along, direction), dot(place.across, direction), dot(place.out, direction)];
+  const axes = [dot(place.along, direction), dot(place.across, direction), dot(place.out, direction)];
+  // Most parts lie square to what is asked: then their own box tells it.
+  const k = axes.findIndex((axis) => Math.abs(axis) >= PARALLEL);
+  if (k >= 0) {
+    const box = ownBox(shape);
+    const [low, high] = [box[2 * k], box[2 * k + 1]];
+    return axes[k] > 0 ? [o + low, o + high] : [o - high, o - low];
+  }
+  const [a, b, c] = axes;
   let least = Infinity;
   let greatest = -Infinity;
   eachCorner(shape, (along, across, out) => {
@@ -49,16 +82,13 @@ export function extentOf({ shape, place }: Placed, direction: Vec3): readonly [n
 }
 
 /** The box a placed shape stands in, along x, y and z of the room, mm. */
-export function boundsInRoom({ shape, place }: Placed): { min: Vec3; max: Vec3 } {
-  let [x0, y0, z0, x1, y1, z1] = [Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity];
-  eachCorner(shape, (along, across, out) => {
-    const [x, y, z] = toUnit(place, along, across, out);
-    if (x < x0) x0 = x;
-    if (x > x1) x1 = x;
-    if (y < y0) y0 = y;
-    if (y > y1) y1 = y;
-    if (z < z0) z0 = z;
-    if (z > z1) z1 = z;
-  });
-  return { min: [x0, y0, z0], max: [x1, y1, z1] };
+export function boundsInRoom(placed: Placed): { min: Vec3; max: Vec3 } {
+  const [x, y, z] = ROOM_AXES.map((axis) => extentOf(placed, axis));
+  return { min: [x[0], y[0], z[0]], max: [x[1], y[1], z[1]] };
 }
+
+const ROOM_AXES: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];

@@ -13,15 +13,19 @@ const LEAST_BESIDE = 1 / 3;
 /** A noggin shorter than this many diameters is not bored: it would split (common practice, no source). */
 const LEAST_LENGTH = 3;
 
+/** A narrower hole passes no cable, mm (common practice, no source). */
+const LEAST_BORE = 8;
+
 /** Whether the timber is deep enough for cable ways of that diameter, mm. */
 const deepEnough = (diameter: number, depth: number): boolean => (depth - diameter) / 2 >= depth * LEAST_BESIDE - 1e-9;
 
 /** Whether a noggin of that length gets a cable way. */
 export const isBored = (length: number, diameter: number, depth: number): boolean =>
-  diameter > 0 && deepEnough(diameter, depth) && length >= LEAST_LENGTH * diameter;
+  diameter >= LEAST_BORE && deepEnough(diameter, depth) && length >= LEAST_LENGTH * diameter;
 
-/** Cable ways wider than the timber allows: none is bored. */
-export function tooWide(diameter: number, { depth }: FrameTimber): readonly Finding[] {
+/** Cable ways wider than the timber allows, or too narrow for a cable: none is bored. */
+export function unfit(diameter: number, { depth }: FrameTimber): readonly Finding[] {
+  if (diameter > 0 && diameter < LEAST_BORE) return [tooNarrow(diameter)];
   if (diameter <= 0 || deepEnough(diameter, depth)) return [];
   const most = depth * (1 - 2 * LEAST_BESIDE);
   return [
@@ -37,6 +41,17 @@ export function tooWide(diameter: number, { depth }: FrameTimber): readonly Find
     },
   ];
 }
+
+const tooNarrow = (diameter: number): Finding => ({
+  severity: 'warn',
+  rule: 'cable-way-too-narrow',
+  subject: { path: '/unit/elements/frame/cableWay' },
+  value: diameter,
+  limit: LEAST_BORE,
+  message: `Cable ways of ${tenth(diameter)} mm pass no cable; ${LEAST_BORE} mm is the least.`,
+  source: 'common practice, no source',
+  remedy: `Bore ${LEAST_BORE} mm or more, or none. No noggin is bored.`,
+});
 
 const circle = ([x, y]: Vec2, radius: number): Outline => ({
   start: [x - radius, y],

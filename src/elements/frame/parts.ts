@@ -9,7 +9,7 @@ import type { Finding } from '../../vocabulary/finding';
 import type { PartDraft } from '../../vocabulary/part';
 import type { Rod, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made } from '../../vocabulary/room';
-import { boredNoggin, isBored, tooWide } from './cable-way';
+import { boredNoggin, isBored, unfit } from './cable-way';
 import type { fields } from './fields';
 import { filletHolds, nogginHolds, plateHolds, studHolds } from './holds';
 
@@ -23,7 +23,7 @@ export function parts({ cableWay }: Decisions, { rod, framing, book }: Bench): M
   return {
     drafts: made.flat(),
     findings: [
-      ...tooWide(cableWay, rod.timber),
+      ...unfit(cableWay, rod.timber),
       ...framing.flatMap((run) => tooBig(run, widest.width, widest.thickness)),
     ],
   };

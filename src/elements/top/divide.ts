@@ -1,3 +1,4 @@
+import { SAME_LENGTH } from '../../base/tolerance';
 import { closes, NOISE, type Span, stretched } from './spans';
 
 export type { Span } from './spans';
@@ -111,8 +112,13 @@ function walkBack(
     const nearest = reached[i]
       .filter((s) => s.from <= high + NOISE && s.to >= low - NOISE)
       .map((s) => Math.min(Math.max(wanted, low, s.from), Math.max(s.from, Math.min(high, s.to))))
-      .sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted));
-    after = nearest[0] ?? wanted;
+      // Of two as near the left one: as near is nearer than a rule shows, for the halving leaves the last digits to chance.
+      .reduce(
+        (best: number | undefined, x) =>
+          best === undefined || Math.abs(x - wanted) < Math.abs(best - wanted) - SAME_LENGTH ? x : best,
+        undefined,
+      );
+    after = nearest ?? wanted;
     joints.unshift(after);
   }
   return joints;

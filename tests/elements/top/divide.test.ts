@@ -37,6 +37,23 @@ describe('a top is divided', () => {
     expect(divide(0, 5800, places, limits())?.map((x) => Number(x.toFixed(6)))).toEqual([2000, 3900]);
   });
 
+  test('of two places as near the even one, at the left one, whatever the last digits are', () => {
+    // 3600.4 in two: even at 1800.2, which a join takes; 289.9 clear of it on either side are 1510.3 and 2090.1.
+    for (const from of [0, -3600.4, 1e-9]) {
+      const places = [
+        { from: from + 289.9, to: from + 1800.2 - 289.9 },
+        { from: from + 1800.2 + 289.9, to: from + 3600.4 - 289.9 },
+      ];
+      const [joint] = divide(from, from + 3600.4, places, limits({ longest: 3020.5, apart: 289.9 })) ?? [];
+      expect(joint - from, `from ${from}`).toBeCloseTo(1510.3, 5);
+    }
+    const places = [
+      { from: 289.9, to: 1510.3000000001 },
+      { from: 2090.0999999999, to: 3310.5 },
+    ];
+    expect(divide(0, 3600.4, places, limits({ longest: 3020.5, apart: 289.9 }))?.[0]).toBeCloseTo(1510.3, 5);
+  });
+
   test('not where it can’t be', () => {
     expect(divide(0, 5000, [], limits())).toBeUndefined();
     expect(divide(0, 9000, [{ from: 200, to: 2000 }], limits())).toBeUndefined();

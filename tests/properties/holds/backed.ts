@@ -111,8 +111,8 @@ export function bareEdges({ parts, rod, job }: Design): { readonly bare: readonl
     // At a wall the frame stands clear of it by the tolerances gathered, and the skin is fixed from there on.
     const ends = expected.find((e) => e.id === run.id);
     const clear = (kind: string | undefined): number => (kind === 'wall' ? job.fit.tolerance : 0);
-    const frame = { from: clear(ends?.left.kind), to: run.length - clear(ends?.right.kind) };
-    for (const part of parts.filter((p) => p.kind === 'cladding' && p.run === run.id)) edges(run, part, frame, look);
+    const fixable = { from: clear(ends?.left.kind), to: run.length - clear(ends?.right.kind) };
+    for (const part of parts.filter((p) => p.kind === 'cladding' && p.run === run.id)) edges(run, part, fixable, look);
   }
   return { bare, looked };
 }

@@ -6,12 +6,17 @@ import type { Part } from '../../../src/vocabulary/part';
 import type { RodRun } from '../../../src/vocabulary/rod';
 import { cornersOf } from '../measure';
 import type { Found } from '../sample';
+import { joinedByHand } from './repeated';
 
 /** Two units this near are the same, mm. */
 const NEAR = 1e-6;
 
-/** The mirrored job's unit is the unit's mirror image: the same pieces, with the same ends, each where its image would be. */
-export function mirrored(made: Design): Found {
+/**
+ * The mirrored job's unit is the unit's mirror image: the same pieces, with the same ends, each where its image would be. Of two ways of parting a
+ * unit that are as good either may be chosen, so joins in the fewest sections are held where they are, as marked by hand.
+ */
+export function mirrored(given: Design): Found {
+  const made = given.job.unit.joins.by === 'least' ? { ...given, job: joinedByHand(given) } : given;
   const job = mirrorJob(
     made.job,
     (run) => runAt(made, run).length,

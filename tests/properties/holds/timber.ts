@@ -49,7 +49,7 @@ export function timber(made: Design): Found {
     looked += studs.length;
     const stood = lines.map((plate) => studs.filter((s) => s.from >= plate.from - 1e-6 && s.to <= plate.to + 1e-6));
     if (sum(stood.map((s) => s.length)) !== studs.length) wrong.push(`run ${run.id}: a stud stands across a join`);
-    stood.forEach((mine, i) => wrong.push(...onPlate(made, run, mine, lines[i])));
+    wrong.push(...stood.flatMap((mine, i) => onPlate(made, run, mine, lines[i])));
     wrong.push(...noggins(run, of('NG'), stood, [...bottom.slice(0, 1), ...top.slice(0, 1)]));
   }
   return { wrong, looked };

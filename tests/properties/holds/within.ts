@@ -38,7 +38,7 @@ export function within(made: Design): Found {
       looked++;
       if (p[2] < reach.low - NOISE || p[2] > reach.high + NOISE)
         wrong.push(`${part.mark} (${part.name}, ${part.where}) reaches a height of ${p[2]}`);
-      if (!over.some(([run, ends]) => holds(run, ends, seenFrom(run, p), reach, missing))) {
+      if (!over.some((floor) => holds(floor, seenFrom(floor.run, p), reach, missing))) {
         const at = seenFrom(rod.runs[i], p);
         wrong.push(
           `${part.mark} (${part.name}, ${part.where}) stands outside the unit: x ${at.x} of ${rod.runs[i].length}, d ${at.d}`,
@@ -50,24 +50,41 @@ export function within(made: Design): Found {
   return { wrong, looked };
 }
 
+interface Floor {
+  readonly run: RodRun;
+  readonly ends: ExpectedRun;
+  /** How much further back than its own a part from round the corner may reach here, by the depth of the part's own kind. */
+  readonly further: number;
+}
+
+/** Inside corners this near to square have one frame run on square behind the other (setting-out/corner.ts), degrees. */
+const NEAR_SQUARE = 10;
+
 /** A run and those round so many corners from it. */
 function roundCorners(
   runs: readonly RodRun[],
   expected: readonly ExpectedRun[],
   i: number,
   corners: number,
-): readonly (readonly [RodRun, ExpectedRun])[] {
+): readonly Floor[] {
   let [from, to] = [i, i];
   for (let k = 0; k < corners; k++) {
     if (expected[from].left.kind === 'corner') from--;
     if (expected[to].right.kind === 'corner') to++;
   }
-  return runs.slice(from, to + 1).map((run, k) => [run, expected[from + k]] as const);
+  const further = ({ turnDeg }: ExpectedEnd): number =>
+    Math.abs(turnDeg + 90) <= NEAR_SQUARE ? Math.abs(Math.cos((turnDeg * Math.PI) / 180)) : 0;
+  return runs.slice(from, to + 1).map((run, k) => {
+    const ends = expected[from + k];
+    const at = from + k;
+    return { run, ends, further: at === i - 1 ? further(ends.right) : at === i + 1 ? further(ends.left) : 0 };
+  });
 }
 
 /** Whether a point of such a part may lie along a run there. */
-function holds(run: RodRun, ends: ExpectedRun, { x, d }: InRun, reach: Reach, missing: ReadonlySet<string>): boolean {
-  if (d > reach.front + NOISE || d < reach.back - NOISE) return false;
+function holds({ run, ends, further }: Floor, { x, d }: InRun, reach: Reach, missing: ReadonlySet<string>): boolean {
+  const back = reach.square ? reach.back * (1 + further) : reach.back;
+  if (d > reach.front + NOISE || d < back - NOISE) return false;
   const past = (end: ExpectedEnd, neighbour: string | undefined): number => {
     if (neighbour && missing.has(neighbour)) return Infinity;
     if (end.flap !== undefined) return reach.past.flap;

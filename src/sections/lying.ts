@@ -1,0 +1,73 @@
+import { extentOf } from '../base/solid/extent';
+import type { Part } from '../vocabulary/part';
+import type { RodRun } from '../vocabulary/rod';
+import { alongRun } from './assign';
+
+/** A part, or a piece of one, as it lies along its run: from–to along, offsets and heights. */
+export interface Lying {
+  readonly part: Part;
+  readonly weightKg: number;
+  readonly from: number;
+  readonly to: number;
+  readonly d: readonly [number, number];
+  readonly z: readonly [number, number];
+  readonly meets: Part['meets'];
+  /** Not divided where a join is made. */
+  readonly whole: boolean;
+}
+
+/** A part as it lies along its run. */
+export function lyingIn(part: Part, run: RodRun): Lying {
+  const [from, to] = alongRun(part, run);
+  const [x, y] = run.front;
+  return {
+    part,
+    weightKg: part.weightKg,
+    from,
+    to,
+    d: extentOf(part, [x, y, 0]),
+    z: extentOf(part, [0, 0, 1]),
+    meets: part.meets,
+    whole: !(part.dividesAtJoins ?? part.from !== 'finished'),
+  };
+}
+
+/** Whether it is divided where a join is made. */
+export const divides = ({ whole }: Lying): boolean => !whole;
+
+/** How much of a part lies between two lines, 0 to 1. */
+export const share = ({ from, to }: Lying, low: number, high: number): number =>
+  Math.max(0, Math.min(to, high) - Math.max(from, low)) / (to - from);
+
+/** A part that is divided at joins and mitred with a neighbour: its piece at the corner waits for the neighbour, the others don't. */
+export function inPieces(lying: Lying, lines: readonly number[]): readonly Lying[] {
+  if (!divides(lying) || !lying.meets) return [lying];
+  const edges = [lying.from, ...lines.filter((x) => x > lying.from && x < lying.to), lying.to];
+  return edges.slice(1).map((to, k): Lying => {
+    const from = edges[k];
+    const meets = { left: k === 0 && lying.meets !== 'right', right: k === edges.length - 2 && lying.meets !== 'left' };
+    return {
+      ...lying,
+      from,
+      to,
+      whole: true,
+      weightKg: (lying.weightKg * (to - from)) / (lying.to - lying.from),
+      meets: meets.left && meets.right ? 'both' : meets.left ? 'left' : meets.right ? 'right' : undefined,
+    };
+  });
+}
+
+/** The atoms, counted from the run's first, that a stretch must hold to hold the whole of this: one more beyond a corner where it is mitred. */
+export function reachOf(
+  lying: Lying,
+  lines: readonly number[],
+  corners: { readonly left: boolean; readonly right: boolean },
+): { readonly from: number; readonly to: number } {
+  const middle = lines.filter((x) => x <= (lying.from + lying.to) / 2).length;
+  const [from, to] = divides(lying)
+    ? [middle, middle]
+    : [lines.filter((x) => x <= lying.from).length, lines.filter((x) => x < lying.to).length];
+  const meets = (side: 'left' | 'right'): number =>
+    Number(corners[side] && (lying.meets === side || lying.meets === 'both'));
+  return { from: from - meets('left'), to: to + meets('right') };
+}
