@@ -44,7 +44,7 @@ export function FlapForm({ run, index, name, last }: Props) {
             />
           ))
         : null}
-      <Refusals found={foundAt(made.findings, path)} />
+      <Refusals found={foundAt(made.findings, path).filter(({ severity }) => severity !== 'note')} />
     </>
   );
 }

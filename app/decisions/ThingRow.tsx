@@ -19,7 +19,7 @@ interface Props {
 }
 
 /**
- * The row of one thing in a list of such: folded to a line until it is taken in hand, here or on the rod. What the checks say of it
+ * The row of one thing in a list of such: folded to a line until it is taken in hand, here or on the rod. What the checks refuse or warn of
  * always shows.
  */
 export function ThingRow({ thing, run, name, told, found, remove, onRemove, children }: Props) {
@@ -58,7 +58,8 @@ export function ThingRow({ thing, run, name, told, found, remove, onRemove, chil
           </button>
         </fieldset>
       </details>
-      <Refusals found={found} />
+      {/* Folded, only what has to be seen to. */}
+      <Refusals found={open ? found : found.filter(({ severity }) => severity !== 'note')} />
     </div>
   );
 }

@@ -7,9 +7,11 @@ import { limitsOf, within } from './clip';
 import { chain, dimension, running } from './dimension';
 import type { Drawable } from './drawable';
 import { bayChains, floorStops, overhangs } from './front-chains';
+import { joinLines, joinNames, joinsOn } from './joins';
 import { neighboursOf } from './neighbours';
+import { openingNote, openingsIn } from './openings';
 import { strokesOf } from './paint';
-import { boundsOf, type Seen, seenFromFront, withoutHidden } from './view';
+import { boundsOf, type Seen, seenFrom, withoutHidden } from './view';
 
 /** Chains of dimensions stand this far apart on paper, mm: room for a figure above each line and one below. */
 const CHAIN = 10;
@@ -20,13 +22,13 @@ const PAST = 30;
 /**
  * The finished front of a run: what is seen, neighbours at inside corners in section, centre lines of pillars. Below, from the floor
  * down: what stands on the floor, pillars and bays, the frame line, the size asked for. Above: frames in the bays and what the top
- * runs past the frame line. Heights on the right.
+ * runs past the frame line, then the joins. Heights on the right.
  */
 export function frontView(design: Drawable, run: RodRun): Drawing {
   const { job, rod } = design;
   const figure = figures(job);
   const limits = limitsOf(run, rod.layers);
-  const own = seenFromFront(partsOf(design, run), run).flatMap((seen) => within(seen, limits) ?? []);
+  const own = seenFrom('front', partsOf(design, run), run).flatMap((seen) => within(seen, limits) ?? []);
   const before = neighboursOf(design, run);
   const all = [...own, ...before.seen];
   const shown = withoutHidden(all);
@@ -42,6 +44,7 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
     run,
     own.filter((seen) => seen.min[1] >= rod.frameHeight - SAME_LENGTH),
   );
+  const joins = joinsOn(run, rod);
   const rows = [
     chain({ ...along, offsetMm: 0 }, floorStops(run, ownShown, before.seen)),
     chain(
@@ -55,14 +58,18 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
     ...shown.flatMap((seen) => strokesOf(seen, 'paper')),
     ...before.section,
     ...run.pillars.map((pillar) => centreLine(pillar.centre, rod.frameHeight)),
+    ...joinLines(joins, min[1] - PAST, max[1] + PAST),
     ...inRows(rows),
     ...frames.strokes,
     ...past,
+    ...joinNames({ ...above, offsetMm: 2 * CHAIN }, joins),
     ...running({ axis: 'vertical', base: max[0], figure, offsetMm: CHAIN }, 0, heights(ownShown, rod)),
   ];
   const notes = [
     ...(frames.alike ? ['What is dimensioned over the first bay is alike in all bays.'] : []),
     ...(past.length > 0 ? ['Above its ends: how far the front edge of the top runs past the frame line.'] : []),
+    ...openingsIn(design, run).map((one) => openingNote(one, figure)),
+    ...(joins.length > 0 ? [`${joins.map(({ id }) => id).join(', ')}: where the unit is taken apart.`] : []),
     ...before.runs.map((letter) => `Run ${letter} is cut just before this front and shown in section.`),
   ];
   return { id: `${run.id}-front`, title: `${run.name}: front elevation`, strokes, notes, bounds: { min, max } };
@@ -77,7 +84,7 @@ function inRows(rows: readonly (readonly Stroke[])[]): readonly Stroke[] {
 }
 
 /** The run's own parts; for a return also what covers it from the run it comes off: the top, which lies above the frame. */
-function partsOf({ parts, rod }: Drawable, run: RodRun): readonly Part[] {
+export function partsOf({ parts, rod }: Drawable, run: RodRun): readonly Part[] {
   const comesOff = run.jobIndex === null ? (run.left.neighbour ?? run.right.neighbour) : undefined;
   const isOver = (part: Part): boolean =>
     part.run === comesOff && part.place.origin[2] >= rod.frameHeight - SAME_LENGTH;
@@ -112,7 +119,7 @@ function takenOver({ runs, leftEnd, rightEnd }: Drawable['job']['unit']['plan'],
 }
 
 /** Heights at which something that is seen when finished ends or begins: where no other piece of its kind runs past, so a panel frame counts as one. */
-function heights(shown: readonly Seen[], { frameHeight, height }: Drawable['rod']): readonly number[] {
+export function heights(shown: readonly Seen[], { frameHeight, height }: Drawable['rod']): readonly number[] {
   const finished = shown.filter((seen) => seen.part.from === 'finished');
   const ends = finished.flatMap((seen) =>
     [seen.min[1], seen.max[1]].filter(

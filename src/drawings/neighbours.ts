@@ -9,7 +9,7 @@ import type { RodRun } from '../vocabulary/rod';
 import { outlineWithin, within } from './clip';
 import type { Drawable } from './drawable';
 import { type Cut, cornersBehind, sliceOf } from './slice';
-import { boundsOf, onElevation, type Seen } from './view';
+import { boundsOf, isBehindFrame, onElevation, type Seen } from './view';
 
 /** How far before everything of the run its neighbours are cut, mm. */
 const CLEAR = 1;
@@ -45,8 +45,9 @@ export function neighboursOf({ rod, parts }: Drawable, run: RodRun): Neighbours 
   const toPaper = onElevation(run);
   const each = ends.map((end) => {
     const letter = end.neighbour;
-    const theirs = parts.filter((part) => part.run === letter);
-    const front = level(rod.runs.find((one) => one.id === letter)?.front ?? run.front);
+    const other = rod.runs.find((one) => one.id === letter);
+    const theirs = parts.filter((part) => part.run === letter && !(other && isBehindFrame(part, other, rod)));
+    const front = level(other?.front ?? run.front);
     const outward = [...theirs]
       .filter((part) => part.from !== 'framed')
       .sort((a, b) => extentOf(a, front)[1] - extentOf(b, front)[1]);

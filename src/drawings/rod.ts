@@ -4,6 +4,7 @@ import type { Drawing, Stroke } from '../vocabulary/drawing';
 import type { Mark, RodRun } from '../vocabulary/rod';
 import { running } from './dimension';
 import { runOf } from './elevation';
+import { type JoinMark, joinLines, joinsOn } from './joins';
 
 /** What a rod is drawn from. */
 export type Settable = Pick<Design, 'job' | 'rod' | 'framing' | 'marks'>;
@@ -14,20 +15,29 @@ const LANES = ['front', 'skin', 'timber', 'behind'] as const satisfies readonly 
 const BAND_MM = 7;
 const PITCH_MM = 27;
 const NAME_MM = 2.5;
+/** How far the lines of joins run past the uppermost lane on paper, mm: clear of its name. */
+const JOIN_MM = 6;
 
 /** The scale of a rod: 1:10 as long as that fits an A3 sheet, else 1:20. */
 const scaleFor = (length: number): number => (length <= 3600 ? 10 : 20);
 
 /**
  * The rod of a run as drawn on a setting-out board: a lane each for front, skin and timber (and behind, where something is marked
- * there), pillars and studs at their width, and running measurements from the datum, the left end of the frame line. Model mm along
+ * there), pillars and studs at their width, joins through all lanes, and running measurements from the datum, the left end of the frame line. Model mm along
  * x; the lanes' y is only for show.
  */
 export function rodDrawing(design: Settable, runId: string): Drawing {
   const run = runOf(design, runId);
   const scale = scaleFor(run.length);
   const lanes = LANES.filter((lane) => lane !== 'behind' || marksOf(design, run, lane).length > 0);
-  const strokes = lanes.flatMap((lane, i) => laneStrokes(design, run, lane, -i * PITCH_MM * scale, scale));
+  const joins = joinsOn(run, design.rod);
+  const foot = -(lanes.length - 1) * PITCH_MM * scale;
+  const head = (BAND_MM + (joins.length > 0 ? JOIN_MM : 0)) * scale;
+  const strokes = [
+    ...lanes.flatMap((lane, i) => laneStrokes(design, run, lane, -i * PITCH_MM * scale, scale)),
+    ...joinLines(joins, foot - scale, head),
+    ...joins.map((join) => joinName(join, head + scale / 2)),
+  ];
   const xs = [0, run.length, ...(design.marks[run.id] ?? []).map((mark) => mark.x)];
   return {
     id: `${run.id}-rod`,
@@ -35,11 +45,20 @@ export function rodDrawing(design: Settable, runId: string): Drawing {
     scale,
     strokes,
     bounds: {
-      min: [Math.min(...xs), -(lanes.length - 1) * PITCH_MM * scale],
-      max: [Math.max(...xs), BAND_MM * scale],
+      min: [Math.min(...xs), foot],
+      max: [Math.max(...xs), head + (joins.length > 0 ? 2 * NAME_MM * scale : 0)],
     },
   };
 }
+
+const joinName = ({ id, x }: JoinMark, y: number): Stroke => ({
+  kind: 'text',
+  at: [x, y],
+  text: id,
+  heightMm: NAME_MM,
+  anchor: 'middle',
+  turned: false,
+});
 
 const marksOf = (design: Settable, run: RodRun, lane: Mark['lane']): readonly Mark[] =>
   (design.marks[run.id] ?? []).filter((mark) => mark.lane === lane);

@@ -1,11 +1,18 @@
 import { level, UP } from '../base/place';
+import { extentOf } from '../base/solid/extent';
 import { projectOf } from '../base/solid/project';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Vec2, Vec3 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
-import type { RodRun } from '../vocabulary/rod';
+import type { Rod, RodRun } from '../vocabulary/rod';
 
-/** A part as seen from the front of its run: x along the run from its left frame-line end, y up from the floor, mm. */
+/** From where a run is seen: from its front, where clients stand, or from behind, where those stand who serve. */
+export type Side = 'front' | 'behind';
+
+/**
+ * A part as seen square to its run, mm: x to the right from that end of the frame line which is at the left as one sees it, y up from
+ * the floor.
+ */
 export interface Seen {
   readonly part: Part;
   readonly outline: readonly Vec2[];
@@ -25,10 +32,12 @@ export const onElevation = (run: RodRun): ((p: Vec3) => Vec2) => {
   return ([x, y, z]) => [run.along[0] * x + run.along[1] * y - datum, z];
 };
 
-/** Parts as seen from the front of a run, the farthest first. */
-export function seenFromFront(parts: readonly Part[], run: RodRun): readonly Seen[] {
-  const right = level(run.along);
-  const datum = datumOf(run);
+/** Parts as seen from one side of a run, the farthest first. */
+export function seenFrom(side: Side, parts: readonly Part[], run: RodRun): readonly Seen[] {
+  const [x, y] = run.along;
+  const right = side === 'front' ? level([x, y]) : level([-x, -y]);
+  // From behind, the right-hand end of the frame line is at the left.
+  const datum = side === 'front' ? datumOf(run) : -datumOf(run) - run.length;
   const shift = ([x, y]: Vec2): Vec2 => [x - datum, y];
   return parts
     .map((part) => {
@@ -38,6 +47,12 @@ export function seenFromFront(parts: readonly Part[], run: RodRun): readonly See
       return { part, outline: points, holes: moved(holes), lines: moved(lines), nearest, ...boundsOf(points) };
     })
     .sort((a, b) => a.nearest - b.nearest);
+}
+
+/** Whether a part stands behind the front frame of its run: of carcass, shelves and whatever else those who serve see. */
+export function isBehindFrame(part: Part, { origin, front }: RodRun, { timber }: Pick<Rod, 'timber'>): boolean {
+  const [, foremost] = extentOf(part, level(front));
+  return foremost - (origin[0] * front[0] + origin[1] * front[1]) < SAME_LENGTH - timber.depth;
 }
 
 /** The box around points; a box at the origin when there are none. */
@@ -55,8 +70,8 @@ export function boundsOf(points: readonly Vec2[]): { min: Vec2; max: Vec2 } {
 }
 
 /**
- * Leaves out what nothing shows of: a part whose box is covered by nearer parts that are upright rectangles. What is only covered
- * by other figures is kept; painting from far to near hides it all the same.
+ * Leaves out what nothing shows of: a part whose box is covered by nearer parts that are upright rectangles, holes in them or not, for
+ * nothing is shown in a hole. What is only covered by other figures is kept; painting from far to near hides it all the same.
  */
 export function withoutHidden(farToNear: readonly Seen[]): readonly Seen[] {
   const rectangles = farToNear.map(isRectangle);
@@ -69,8 +84,7 @@ export function withoutHidden(farToNear: readonly Seen[]): readonly Seen[] {
 const meet = (a: Seen, b: Seen): boolean =>
   a.min[0] < b.max[0] && b.min[0] < a.max[0] && a.min[1] < b.max[1] && b.min[1] < a.max[1];
 
-function isRectangle({ outline, holes, min, max }: Seen): boolean {
-  if (holes.length > 0) return false;
+function isRectangle({ outline, min, max }: Seen): boolean {
   const onSide = ([x, y]: Vec2): boolean =>
     [x - min[0], max[0] - x, y - min[1], max[1] - y].some((gap) => Math.abs(gap) < SAME_LENGTH);
   const atCorner = ([x, y]: Vec2): boolean =>

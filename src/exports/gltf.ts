@@ -19,7 +19,7 @@ const FLAT = 1e-12;
 
 /**
  * The parts as one glTF 2.0 binary file: metres, y up (the unit's front, seen along +y in plan, faces +z), a node for each part
- * named by its mark, with name, material, sizes in mm and weight among its extras. Flat normals.
+ * named by its mark, with name, material, sizes in mm, weight and the section that it leaves on among its extras. Flat normals.
  */
 export async function modelGlb(parts: readonly Part[], name: string): Promise<Uint8Array> {
   const { Document, WebIO } = await import('@gltf-transform/core');
@@ -56,6 +56,8 @@ export async function modelGlb(parts: readonly Part[], name: string): Promise<Ui
         name: part.name,
         where: part.where,
         run: part.run,
+        fitted: part.fitted,
+        ...(part.inSection === undefined ? {} : { section: part.inSection }),
         material: part.material,
         lengthMm: part.shopLength,
         widthMm: part.size.width,

@@ -1,12 +1,13 @@
 import type { Design } from '../vocabulary/design';
 import type { Drawing } from '../vocabulary/drawing';
 import type { Alike, Part } from '../vocabulary/part';
+import { asSawn } from './table/part-columns';
 
 /** The parts and totals as plain JSON, lengths in mm. */
 export const partsJson = (design: Pick<Design, 'job' | 'parts' | 'totals'>): string =>
   pretty({ job: design.job.name, units: 'mm', totals: design.totals, parts: design.parts });
 
-/** The cutting list as plain JSON: identical parts together, their number and marks with one of them; lengths in mm. */
+/** The cutting list as plain JSON: identical parts together, their number and marks with one of them; lengths in mm. `sawn`: to saw to, what is left on among it. */
 export const cuttingJson = (
   { job, parts }: Pick<Design, 'job' | 'parts'>,
   alike: (parts: readonly Part[]) => readonly Alike[],
@@ -14,7 +15,10 @@ export const cuttingJson = (
   pretty({
     job: job.name,
     units: 'mm',
-    alike: alike(parts).map(({ marks, part }) => ({ number: marks.length, marks, part })),
+    alike: alike(parts).map(({ marks, part }) => {
+      const { size, shopLength } = asSawn(part, job);
+      return { number: marks.length, marks, sawn: { ...size, shopLength }, part };
+    }),
   });
 
 /** The setting-out as plain JSON: the rod, the framing and every run's marks, lengths in mm. */

@@ -36,6 +36,11 @@ export function elevationSheet<D extends Drawable>(
   return oneOf(set, draw(made, run, kind), made.job);
 }
 
+/** A run from behind on its sheet, numbered among those of the job. `draw` is the flow's `elevation` from behind. */
+export function behindSheet<D extends Drawable>(made: D, run: string, draw: (made: D, run: string) => Drawing): string {
+  return rodSheet(made, run, draw);
+}
+
 /** The rod of one run on its sheet, numbered among the rods of the job. `draw` is the flow's `rodDrawing`. */
 export function rodSheet<D extends Drawable>(made: D, run: string, draw: (made: D, run: string) => Drawing): string {
   const set = made.rod.runs.map(({ id }) => draw(made, id));

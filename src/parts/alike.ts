@@ -1,6 +1,6 @@
 import type { Alike, Part } from '../vocabulary/part';
 
-/** Identical parts together, in the order of the first of each: same name, material, size to a hundredth, ends, edges, grooves, holes, other work and stuff left on. */
+/** Identical parts together, in the order of the first of each: same name, material, size to a hundredth, ends, edges, grooves, flutes' stops, holes, other work, mitred with neighbours or not, and stuff left on. */
 export function alike(parts: readonly Part[]): readonly Alike[] {
   const groups = new Map<string, { marks: string[]; part: Part }>();
   for (const part of parts) {
@@ -26,9 +26,26 @@ function likeness(part: Part): string {
     grooves,
     work = [],
     oversize = [],
+    meets,
     shape,
   } = part;
   const holes = shape.kind === 'board' ? shape.holes : [];
-  const cut = [kind, name, material, section, size, shortPoint, ends, edges, grooves, holes, work, oversize];
+  const stopped = shape.kind === 'stick' ? shape.stopped : undefined;
+  const cut = [
+    kind,
+    name,
+    material,
+    section,
+    size,
+    shortPoint,
+    ends,
+    edges,
+    grooves,
+    holes,
+    stopped,
+    work,
+    oversize,
+    meets,
+  ];
   return JSON.stringify(cut, (_, value) => (typeof value === 'number' ? Math.round(value * 100) / 100 + 0 : value));
 }

@@ -31,7 +31,7 @@ export type Stroke =
       readonly room?: Vec2;
       /** How far down it may be lettered to fit its room; not at all where this is left out. */
       readonly leastMm?: number;
-      /** What the sheet's notes say instead where it doesn't fit. */
+      /** What the sheet's notes say instead where it doesn't fit; left out: the text itself; empty: nothing. */
       readonly otherwise?: string;
     }
   /**

@@ -27,7 +27,7 @@ const WISH = {
 
 export const job: Job = jobOf({
   runs: [
-    { length: 2000, over: 'pillar', deflectionDeg: 90, through: 'this', rhythm: { by: 'count', count: 3 } },
+    { length: 2000, over: 'plinth', deflectionDeg: 90, through: 'this', rhythm: { by: 'count', count: 3 } },
     { length: 1200, over: 'pillar', rhythm: { by: 'count', count: 2 } },
   ],
   leftEnd: { kind: 'wall', wall: 'party wall' },

@@ -23,7 +23,8 @@ export function layOut(drawing: Drawing, scale: number): Layout {
   const unwritten: string[] = [];
   const things = drawing.strokes.flatMap((stroke) => {
     const inked = inkOf(stroke, scale, toPaper);
-    if (stroke.kind === 'text' && inked.length === 0) unwritten.push(stroke.otherwise ?? stroke.text);
+    const instead = stroke.kind === 'text' && inked.length === 0 ? (stroke.otherwise ?? stroke.text) : '';
+    if (instead !== '') unwritten.push(instead);
     return inked;
   });
   const { ink: lines, figures, crowded } = drawDimensions(drawing.strokes.filter(isDimension), scale);

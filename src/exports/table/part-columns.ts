@@ -1,9 +1,9 @@
 import { formatLength } from '../../base/lengths';
 import { toStep } from '../../base/round';
 import type { Job } from '../../vocabulary/job';
-import type { EndCut, Part } from '../../vocabulary/part';
+import type { EndCut, Oversize, Part } from '../../vocabulary/part';
 import { type Cell, csvText, rounded } from './csv-text';
-import { ANGLE, edgesText, groovesText } from './part-words';
+import { ANGLE, edgesText, groovesText, oversizeText } from './part-words';
 
 /** Columns named exact: hundredths, as they are computed. All other lengths keep to the job's own step. */
 const EXACT = 0.01;
@@ -56,6 +56,38 @@ export function cuttingColumns(job: Job): readonly Column<Part>[] {
     { head: 'edge work', cell: (p) => edgesText(p.edges, job) },
     { head: 'grooves', cell: (p) => groovesText(p.grooves, job) },
   ];
+}
+
+/** Other work beside cuts, edges and grooves; then what is left on beyond the finished size. */
+export const workColumns = (job: Job): readonly Column<Part>[] => [
+  { head: 'other work', cell: (p) => p.work?.join('; ') || null },
+  { head: 'left on', cell: (p) => oversizeText(p.oversize ?? [], job) || null },
+];
+
+/** When it is fitted, on which section it leaves, and what holds it, by the words of the rules. */
+export const fittingColumns: readonly Column<Part>[] = [
+  { head: 'fitted', cell: (p) => p.fitted },
+  { head: 'leaves on section', cell: (p) => p.inSection ?? null },
+  { head: 'held by', cell: (p) => (p.holds ?? []).map((hold) => `${hold.by}: ${hold.rule}`).join('; ') || null },
+  {
+    head: 'ironmongery',
+    cell: (p) => (p.hardware ?? []).map(({ what, count }) => `${count} ${what}`).join('; ') || null,
+  },
+];
+
+/** A part as large as it is sawn: what is left on to be taken off in fitting is on it. */
+export function asSawn(part: Part, { tools }: Job): Part {
+  const more = (on: Oversize['on']): number =>
+    (part.oversize ?? []).reduce((sum, one) => sum + (one.on === on ? one.amount : 0), 0);
+  const [longer, wider] = [more('length'), more('width')];
+  if (longer === 0 && wider === 0) return part;
+  const length = part.size.length + longer;
+  return {
+    ...part,
+    size: { ...part.size, length, width: part.size.width + wider },
+    shopLength: toStep(length, tools.roundingStep),
+    shortPoint: part.shortPoint + longer,
+  };
 }
 
 export const weightCell = (p: Part): number => rounded(p.weightKg, WEIGHT);

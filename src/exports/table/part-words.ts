@@ -1,6 +1,6 @@
 import { figures } from '../../base/figure';
 import type { Job } from '../../vocabulary/job';
-import type { EdgeWork, EndCut, GrooveWork } from '../../vocabulary/part';
+import type { EdgeWork, EndCut, GrooveWork, Oversize } from '../../vocabulary/part';
 import { rounded } from './csv-text';
 
 /** Angles are shown to a hundredth of a degree. */
@@ -28,12 +28,21 @@ export function edgesText(edges: readonly EdgeWork[], job: Lengths): string {
   return edges.map(one).join('; ');
 }
 
-/** Grooves in words, those of one width and depth together; empty where there are none. */
+/** Stuff left on, in words: "length + 15 at the left end, to scribe"; empty where there is none. */
+export function oversizeText(oversize: readonly Oversize[], job: Lengths): string {
+  const figure = figures(job);
+  return oversize
+    .map(({ on, amount, side, reason }) => `${on} + ${figure(amount)} at the ${side}, ${reason}`)
+    .join('; ');
+}
+
+/** Grooves in words, those of one width, depth and length together; empty where there are none. */
 export function groovesText(grooves: readonly GrooveWork[], job: Lengths): string {
   const figure = figures(job);
   const lots = new Map<string, string[]>();
-  for (const { width, depth, radius, centre } of grooves) {
-    const size = `${figure(width)} wide, ${figure(depth)} deep, radius ${figure(radius)}`;
+  for (const { width, depth, radius, centre, stops } of grooves) {
+    const ends = stops ? `, stopped ${figure(stops[0])} from the lower and ${figure(stops[1])} from the upper end` : '';
+    const size = `${figure(width)} wide, ${figure(depth)} deep, radius ${figure(radius)}${ends}`;
     lots.set(size, [...(lots.get(size) ?? []), figure(centre)]);
   }
   return [...lots]

@@ -85,11 +85,14 @@ function trimmed({ job, openings }: Design, run: RodRun): readonly Extent[] {
     .filter((o) => o.run === run.id && o.through === 'front')
     .map(({ index }) => job.unit.openings[index])
     .map(({ x, width: wide }) => ({ from: x - wide / 2 - CLEAR_OF_HOLE, to: x + wide / 2 + CLEAR_OF_HOLE }));
-  return rising(holes).reduce((all: readonly Extent[], hole) => {
+  const all: Extent[] = [];
+  for (const hole of rising(holes)) {
     const last = all.at(-1);
-    if (!last || hole.from - last.to >= stud - 1e-6) return [...all, hole];
-    return [...all.slice(0, -1), { from: last.from, to: Math.max(last.to, hole.to) }];
-  }, []);
+    if (last && hole.from - last.to < stud - 1e-6)
+      all.splice(-1, 1, { from: last.from, to: Math.max(last.to, hole.to) });
+    else all.push(hole);
+  }
+  return all;
 }
 
 function noggins(
