@@ -6,6 +6,7 @@ import { Board } from './Board';
 import { layOut, type Wish } from './layout';
 import { RunTabs } from './RunTabs';
 import './rod.css';
+import './things.css';
 import { Slip } from './Slip';
 import { Stretch } from './Stretch';
 import { inOrder, type Strip, steered, stripsOf } from './strips';

@@ -1,3 +1,4 @@
+import type { Vec2 } from '../vocabulary/geometry';
 import type { JoinMark } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 import type { Rod, RodRun, RunJoin } from '../vocabulary/rod';
@@ -80,7 +81,10 @@ export function chainOf(rod: Rod, parts: readonly Part[], places: Places): Chain
     // Beside a corner pieces are mitred, so that the box of an L is told by their corners, not by the run's rectangle.
     const mitred = (k: number): boolean =>
       (k === 1 && run.left.kind === 'corner') || (k === edges.length - 1 && run.right.kind === 'corner');
-    for (let k = 1; k < edges.length; k++) atoms.push(atomOf(run, single, edges[k - 1], edges[k], mitred(k)));
+    for (let k = 1; k < edges.length; k++) {
+      const atom = atomOf(run, single, edges[k - 1], edges[k], mitred(k));
+      atoms.push(k === 1 || k === edges.length - 1 ? withScribe(atom, run, k === 1, k === edges.length - 1) : atom);
+    }
     spots.push(...here, last);
   });
   return { spots, atoms, spans };
@@ -114,4 +118,15 @@ function spotAt(
     moreLeft,
     moreRight,
   };
+}
+
+/** What is left on to be scribed to a wall is carried too. */
+function withScribe(atom: Atom, run: RodRun, first: boolean, last: boolean): Atom {
+  if (atom.points.length === 0) return atom;
+  const at = (x: number): Vec2 => [run.origin[0] + run.along[0] * x, run.origin[1] + run.along[1] * x];
+  const more = [
+    ...(first && run.left.scribe > 0 ? [at(-run.left.scribe)] : []),
+    ...(last && run.right.scribe > 0 ? [at(run.length + run.right.scribe)] : []),
+  ];
+  return more.length > 0 ? { ...atom, points: [...atom.points, ...more] } : atom;
 }

@@ -1,10 +1,11 @@
-import { boundsInRoom, extentOf } from '../base/solid/extent';
+import { extentOf } from '../base/solid/extent';
 import { massCentre } from '../base/solid/mass';
-import type { Vec2, Vec3 } from '../vocabulary/geometry';
+import type { Vec3 } from '../vocabulary/geometry';
 import type { Carry, Fit } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
-import type { Rod, RodRun } from '../vocabulary/rod';
+import type { Rod } from '../vocabulary/rod';
 import type { Join, Section } from '../vocabulary/section';
+import { boxOf, longest, piecesIn } from './box';
 import { breachesOf, type Load } from './limits';
 
 /** Hands take a section at this part of its length from each end, or nearer to the middle of the load (common practice, no source). */
@@ -37,11 +38,6 @@ function bySection(parts: readonly Part[], rod: Rod): readonly (readonly [string
   });
 }
 
-const piecesIn = (id: string, rod: Rod): Section['pieces'] =>
-  rod.runs.flatMap((run) =>
-    piecesOf(run).flatMap(({ section, from, to }) => (section === id ? [{ run: run.id, from, to }] : [])),
-  );
-
 function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): Section {
   const pieces = piecesIn(id, rod);
   const size = boxOf(parts, rod, pieces);
@@ -56,42 +52,6 @@ function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): 
     liftingPoints: liftingPoints(parts, rod, pieces, centre),
     breaches: breachesOf({ ...size, weightKg }, carry),
   };
-}
-
-/** The pieces of one run, from join to join. */
-export function piecesOf(
-  run: RodRun,
-): readonly { readonly section: string; readonly from: number; readonly to: number }[] {
-  if (!run.sound) return [];
-  const lines = [run.left.frameAt, ...run.joins.map((j) => j.x), run.right.frameAt];
-  return run.sections.map((section, i) => ({ section, from: lines[i], to: lines[i + 1] }));
-}
-
-/** The run along which a section is longest. */
-const longest = (rod: Rod, pieces: Section['pieces']): RodRun => {
-  const best = [...pieces].sort((a, b) => b.to - b.from - (a.to - a.from))[0];
-  return rod.runs.find((r) => r.id === best?.run) ?? rod.runs[0];
-};
-
-/** The box round the parts, its length along the longest run of theirs. */
-function boxOf(parts: readonly Part[], rod: Rod, pieces: Section['pieces']): Section['size'] {
-  const { along, front } = longest(rod, pieces);
-  const reach = (direction: Vec2): number => {
-    let [least, most] = [Infinity, -Infinity];
-    for (const part of parts) {
-      const [a, b] = extentOf(part, [direction[0], direction[1], 0]);
-      least = Math.min(least, a);
-      most = Math.max(most, b);
-    }
-    return most - least;
-  };
-  let [low, high] = [Infinity, -Infinity];
-  for (const part of parts) {
-    const { min, max } = boundsInRoom(part);
-    low = Math.min(low, min[2]);
-    high = Math.max(high, max[2]);
-  }
-  return { length: reach(along), depth: reach(front), height: high - low };
 }
 
 /** Weight, and where it acts: each part's weight at its own centre of mass. */

@@ -1,4 +1,5 @@
 import type { Drawable } from '../../src/drawings/drawable';
+import { newJob } from '../../src/flow';
 import type { Stud } from '../../src/vocabulary/backing';
 import type { Vec3 } from '../../src/vocabulary/geometry';
 import type { Job } from '../../src/vocabulary/job';
@@ -20,6 +21,8 @@ const END: RunEnd = {
   frameAt: 0,
   toReturn: false,
   topBeyond: 30,
+  scribe: 0,
+  flap: false,
 };
 
 interface Box {
@@ -68,6 +71,8 @@ export function box({ kind, mark, name, from, x, z, d }: Box): Part {
     ends: [CUT, CUT],
     volumeMm3: length * width * thickness,
     weightKg: length * width * thickness * 7.5e-7,
+    fitted: 'workshop',
+    inSection: 'S1',
   };
 }
 
@@ -85,7 +90,7 @@ const PILLARS = [0, 830, 1660].map((from, index) => ({
 const BAYS = [
   { index: 0, from: 140, to: 830, footFrom: 145, footTo: 825 },
   { index: 1, from: 970, to: 1660, footFrom: 975, footTo: 1655 },
-];
+].map((bay) => ({ ...bay, mitredLeft: false, mitredRight: false, panels: true }));
 
 function parts(): readonly Part[] {
   const frame = [
@@ -206,10 +211,15 @@ const run: RodRun = {
   right: END,
   pillars: PILLARS,
   bays: BAYS,
+  crossLines: [],
+  backBays: [],
+  joins: [],
+  sections: ['S1'],
   sound: true,
 };
 
 const job: Job = {
+  ...newJob('by hand'),
   format: 'counterwright-job',
   version: 2,
   name: 'Hand-made <counter> & "bar"',
@@ -228,6 +238,9 @@ const job: Job = {
     height: 1050,
     depth: 575,
     elements: {},
+    joins: { by: 'none' },
+    openings: [],
+    bays: [],
   },
   stock: {
     items: [
@@ -270,6 +283,8 @@ export const byHand: Drawable & { readonly marks: Readonly<Record<string, readon
     heights: {},
     timber: { stock: 'sawn-38x63', face: 38, depth: 63, centres: 400, method: 'module', datum: 'left', nogginRows: 1 },
     frameHeight: 1010,
+    frameLow: 0,
+    flaps: [],
     height: 1050,
     depth: 575,
     top: { layer: 'top', thickness: 40, overhang: 75, endOverhang: 30 },
@@ -280,6 +295,7 @@ export const byHand: Drawable & { readonly marks: Readonly<Record<string, readon
       run: 'A',
       from: 0,
       to: 1800,
+      plates: [{ from: 0, to: 1800 }],
       studs: STUDS,
       noggins: STUDS.slice(1).map((stud, i) => ({
         from: STUDS[i]!.to,
@@ -291,6 +307,7 @@ export const byHand: Drawable & { readonly marks: Readonly<Record<string, readon
       fillets: [],
     },
   ],
+  openings: [],
   parts: parts(),
   marks: { A: marks },
 };

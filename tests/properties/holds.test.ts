@@ -80,6 +80,8 @@ const slid =
     const [x, y] = run ? run.along : [0, 0];
     return { place: { ...axes, origin: [origin[0] + x * mm, origin[1] + y * mm, origin[2]] } };
   };
+/** Over and under the socket, and beside it. */
+const over = good.parts.filter((p) => p.code === 'NG' && p.where === 'trimmer');
 const trimmers = good.parts.filter((p) => p.code === 'ST' && p.where === 'trimmer');
 const inSocket: Design = (() => {
   const [socket] = good.openings;
@@ -145,8 +147,8 @@ const SPOILT: Readonly<Record<string, readonly Design[]>> = {
   'every opening is cut where it is wished, and no frame part meets its hole': [
     spoilt((p) => p === trimmers.at(0), moved(60)),
     spoilt((p) => p === trimmers.at(-1), moved(-60)),
-    spoilt((p) => p.code === 'NG' && p.run === 'D' && p.where === 'trimmer', lifted(30)),
-    spoilt((p) => p.code === 'NG' && p.run === 'D' && p.where === 'trimmer', lifted(-30)),
+    spoilt((p) => p === over.at(0), lifted(30)),
+    spoilt((p) => p === over.at(-1), lifted(-30)),
     inSocket,
     spoilt(cut, uncut),
     spoilt(cut, moved(1)),

@@ -78,7 +78,8 @@ export const LOOSE_KG = 50.4153;
 
 /** Boxes: S1 skin 0–691, posts −485 to blocks 37. S2 skin to 1963 + 12, doors 18 behind the posts. S3 from skin −12 to block 1170 + 25. */
 export const BOXES = {
-  S1: { length: 691, depth: 485 + 37, height: 1050 },
+  // With the 15 left on at the wall.
+  S1: { length: 15 + 691, depth: 485 + 37, height: 1050 },
   S2: { length: 1975 - 691, depth: 485 + 18 + 37, height: 1050 },
   S3: { length: 1195 + 12, depth: 485 + 37, height: 1050 },
 } as const;

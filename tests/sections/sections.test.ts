@@ -37,6 +37,17 @@ describe('a section', () => {
     expect(first.size.length).toBe(785);
   });
 
+  it('leaves the shop with what is left on to scribe', () => {
+    const scribed = design(
+      jobOf({
+        runs: [{ length: 3000, rhythm: { by: 'count', count: 4 } }],
+        joins: { by: 'hand', at: [{ run: 1, x: 785 }] },
+        fit: { scribe: 15 },
+      }),
+    );
+    expect(scribed.sections.map((s) => s.size.length)).toEqual([785 + 15, 3000 - 785 + 15]);
+  });
+
   it('balances where its parts’ weights do, and is lifted as far on one side of that as on the other', () => {
     for (const section of made.sections) {
       const parts = made.parts.filter((p) => p.inSection === section.id);
