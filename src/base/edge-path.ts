@@ -1,6 +1,7 @@
 import type { Cutter } from '../vocabulary/book';
 import type { Segment, Vec2 } from '../vocabulary/geometry';
 import { arcOf, arcPoint } from './arc';
+import { SAME_LENGTH } from './tolerance';
 
 /**
  * What stands after an arris has been moulded, in section with the arris at (0, 0). First coordinate: out of the face;
@@ -37,6 +38,13 @@ export function reachOf(path: EdgePath): Reach {
   }
   return { height: -lowest, depth: -deepest };
 }
+
+/**
+ * Whether a strip can be moulded so: no more is taken of its face than there is, and less of its edge than it is thick. A moulding as deep
+ * as that leaves a feather edge, or where it undercuts parts a strip of stuff from the rest.
+ */
+export const leavesStuff = ({ height, depth }: Reach, width: number, thickness: number): boolean =>
+  height <= width && depth < thickness - SAME_LENGTH;
 
 /** Points along a path: its corners and `perArc` pieces of each arc. */
 function* pointsAlong(path: EdgePath, perArc: number): Generator<Vec2> {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { elevationOf } from '../../src/drawings/elevation';
 import { design } from '../../src/flow';
+import type { Drawing } from '../../src/vocabulary/drawing';
 import type { Vec3 } from '../../src/vocabulary/geometry';
 import { jobOf } from '../elements/job-of';
 import { examples, workedExample } from '../tools/goldens';
@@ -212,11 +213,20 @@ describe.each(examples())('every run of %s', (name) => {
     const spans = widths.reduce((sum, d) => sum + d.to[0] - d.from[0], 0);
     const ends = run.pillars.flatMap((pillar) => [pillar.from, pillar.to]);
     expect(spans).toBeCloseTo(Math.max(...ends) - Math.min(...ends), 6);
-    expect(of(front, 'line').filter((line) => line.style === 'chain')).toHaveLength(run.pillars.length);
+    const joins = worked.joins.filter((join) => join.run === id).map((join) => join.x);
+    const i = worked.rod.runs.indexOf(run);
+    if (worked.rod.runs[i - 1]?.joinAtRight !== undefined) joins.push(0);
+    const chainLines = (drawing: Drawing) => of(drawing, 'line').filter((line) => line.style === 'chain');
+    const xs = chainLines(front).map((line) => line.points[0][0]);
+    const rising = (a: number, b: number) => a - b;
+    expect(xs.sort(rising)).toEqual([...run.pillars.map((pillar) => pillar.centre), ...joins].sort(rising));
     const framing = worked.framing.find((one) => one.run === id)!;
     const frame = elevationOf(worked, id, 'framing');
-    expect(at(frame, 'horizontal', 10).length).toBe(framing.studs.length + 1);
-    for (const drawing of [front, frame])
+    expect(chainLines(frame)).toHaveLength(joins.length);
+    // A figure for each stud and each join, and for the datum, which a join there is already.
+    const datum = joins.includes(0) ? 0 : 1;
+    expect(at(frame, 'horizontal', 10).length).toBe(framing.studs.length + joins.length + datum);
+    for (const drawing of [front, frame, elevationOf(worked, id, 'behind')])
       for (const stroke of drawing.strokes)
         if (stroke.kind === 'polygon' || stroke.kind === 'line')
           expect(stroke.points.flat().every(Number.isFinite)).toBe(true);

@@ -1,17 +1,73 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { defaultsOf } from '../../src/base/fields';
 import { solidOf } from '../../src/base/solid/solid';
-import { design, elevation, newJob, rooms } from '../../src/flow';
+import { elevationOf } from '../../src/drawings/elevation';
+import { design, newJob, rooms } from '../../src/flow';
+import { bayFields } from '../../src/job/fields-making';
 import type { Field } from '../../src/vocabulary/field';
+import type { BayWish, Opening } from '../../src/vocabulary/job';
 import { jobOf } from './job-of';
 
 const root = join(import.meta.dirname, '..', '..');
-/** Two corners and both kinds of end, so that a room with something only there has it. */
+/** What is off unless a job asks for it, on. */
+const EVERYTHING = {
+  carcass: { build: true, midRail: true, toeHeight: 100 },
+  undertop: { moulding: 'undertop-scotia-25' },
+  footrail: { wanted: true },
+  worktop: { height: 860 },
+  panel: { rail: true },
+};
+/** A bay of the first run and what stands behind it. */
+const bay = (number: number, change: Partial<BayWish>): BayWish => ({
+  ...(defaultsOf(bayFields) as Omit<BayWish, 'run' | 'bay'>),
+  run: 1,
+  bay: number,
+  ...change,
+});
+const opening = (through: Opening['through'], x: number, z: number): Opening => ({
+  name: `${through} at ${x}`,
+  run: 1,
+  through,
+  use: 'socket',
+  x,
+  z,
+  width: 145,
+  height: 85,
+});
+
+/**
+ * Everything on, so that every room has something to make: both kinds of corner and of end, a flap with its gate, joins behind a pillar
+ * and under a cover, openings through front and top, a bay for each purpose.
+ */
 const made = design(
   jobOf({
-    runs: [{ length: 3000, deflectionDeg: 90 }, { length: 2200, deflectionDeg: -45 }, { length: 2400 }],
+    runs: [
+      { length: 5400, deflectionDeg: 90, rhythm: { by: 'count', count: 7 } },
+      { length: 2200, deflectionDeg: -45 },
+      { length: 2400, flap: { width: 700, hinge: 'left', gate: true } },
+      { length: 1500 },
+    ],
     rightEnd: { kind: 'free' },
+    height: 1100,
+    depth: 700,
+    fit: { tolerance: 3, scribe: 15 },
+    elements: EVERYTHING,
+    joins: {
+      by: 'hand',
+      at: [{ run: 1, x: 1572 }, { run: 1 }, { run: 2, x: 600 }],
+    },
+    openings: [opening('front', 440, 500), opening('top', 2600, 400)],
+    bays: [
+      bay(1, { purpose: 'shelves', count: 2, panels: false }),
+      bay(2, { purpose: 'doors', count: 2 }),
+      bay(3, { purpose: 'drawers', count: 3 }),
+      bay(4, { purpose: 'appliance', width: 500, height: 600, depth: 400 }),
+      bay(5, { purpose: 'sink', width: 450, height: 200, depth: 350 }),
+      bay(6, { purpose: 'bin', width: 300, height: 500, depth: 300 }),
+      bay(7, { purpose: 'shelves', shelves: 'holes' }),
+    ],
   }),
 );
 
@@ -61,7 +117,8 @@ describe('the register', () => {
   });
 
   it.each(rooms.map((room) => [room.kind, room] as const))('%s is complete', (kind, room) => {
-    expect(made.rod.layers[room.layer], `its layer ${room.layer} is on the rod`).toBeDefined();
+    if (room.layer !== undefined)
+      expect(made.rod.layers[room.layer], `its layer ${room.layer} is on the rod`).toBeDefined();
 
     const fields = Object.entries(room.fields);
     expect(fields.length).toBeGreaterThan(0);
@@ -74,13 +131,14 @@ describe('the register', () => {
     }
 
     const parts = made.parts.filter((p) => p.kind === kind);
-    expect(parts.length, 'its defaults make parts').toBeGreaterThan(0);
+    expect(parts.length, 'it makes parts').toBeGreaterThan(0);
+    for (const part of parts) expect(part.holds?.length, `what holds ${part.mark}`).toBeGreaterThan(0);
     for (const part of parts) expect(solidOf(part.shape).triangles.length).toBeGreaterThanOrEqual(12);
 
     const drawn = new Set(
       made.rod.runs.flatMap((run) =>
-        (['front', 'framing'] as const).flatMap((view) =>
-          elevation(made, run.id, view).strokes.flatMap((s) => ('part' in s && s.part ? [s.part] : [])),
+        (['front', 'framing', 'behind'] as const).flatMap((view) =>
+          elevationOf(made, run.id, view).strokes.flatMap((s) => ('part' in s && s.part ? [s.part] : [])),
         ),
       ),
     );
@@ -100,7 +158,21 @@ describe('the register', () => {
     expect(new Set(made.parts.map((p) => p.mark)).size).toBe(made.parts.length);
   });
 
-  it('a new job, all defaults, has no finding at all', () => {
-    expect(design(newJob('defaults')).findings).toEqual([]);
+  it('makes the job with everything on whole: it is drawn from every side, parted, and its openings have their places', () => {
+    expect(made.joins.map((join) => [join.run, join.at])).toEqual([
+      ['A', 'run'],
+      ['A', 'corner'],
+      ['B', 'run'],
+      ['C', 'flap'],
+    ]);
+    expect(made.joins.map((join) => join.behind)).toEqual(['pillar', 'corner', 'cover', 'gap']);
+    expect(made.openings).toHaveLength(2);
+    expect(made.findings.filter((finding) => finding.severity === 'stop')).toEqual([]);
+  });
+
+  it('a new job, all defaults, is only told that an end stands free', () => {
+    expect(design(newJob('defaults')).findings.map(({ rule, severity }) => [rule, severity])).toEqual([
+      ['free-end-open', 'note'],
+    ]);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cuttingCsv, partsCsv, rodCsv } from '../../src/exports/csv';
+import { cuttingJson } from '../../src/exports/json';
 import { csvText } from '../../src/exports/table/csv-text';
 import { alike } from '../../src/flow';
 import type { Part } from '../../src/vocabulary/part';
@@ -170,6 +171,49 @@ describe('the parts table', () => {
     );
   });
 
+  it('says when it is fitted, on which section it leaves, and what holds it', () => {
+    const holds = [
+      { by: 'screw', through: 18, where: { at: 'ends', each: 2 }, rule: 'common practice, no source: two at each end' },
+      { by: 'glue', through: 0, where: { at: 'all', each: 1 }, glue: 'pva', rule: 'from memory' },
+    ] as const;
+    const { inSection, ...loose } = part({ fitted: 'site', holds });
+    expect(inSection).toBe('S1');
+    const rows = table(withParts([part({ hardware: [{ what: 'butt hinge 63', count: 2 }] }), loose]));
+    expect(rows[0]).toMatchObject({ fitted: 'workshop', 'leaves on section': 'S1', 'held by': '' });
+    expect(rows[0].ironmongery).toBe('2 butt hinge 63');
+    expect(rows[1]).toMatchObject({ fitted: 'site', 'leaves on section': '', ironmongery: '' });
+    expect(rows[1]['held by']).toBe('screw: common practice, no source: two at each end; glue: from memory');
+  });
+
+  it('says what is left on beyond the finished sizes, other work, and where flutes stop', () => {
+    const rows = table(
+      withParts([
+        part({
+          oversize: [
+            { side: 'left end', amount: 15, on: 'length', reason: 'to scribe' },
+            { side: 'lower edge', amount: 4.26, on: 'width', reason: 'to fit to the floor' },
+          ],
+          work: ['hole 60, centre 210 from the left end', 'notch 40 × 12'],
+          grooves: [
+            { centre: 26, width: 12, depth: 5, radius: 6.1, stops: [30, 45] },
+            { centre: 43, width: 12, depth: 5, radius: 6.1, stops: [30, 45] },
+            { centre: 60, width: 12, depth: 5, radius: 6.1 },
+          ],
+        }),
+      ]),
+    );
+    expect(rows[0]['left on']).toBe(
+      'length + 15 at the left end, to scribe; width + 4.5 at the lower edge, to fit to the floor',
+    );
+    expect(rows[0]).toMatchObject({ 'length mm': '602.5', 'width mm': '120' });
+    expect(rows[0]['other work']).toBe('hole 60, centre 210 from the left end; notch 40 × 12');
+    expect(rows[0].grooves).toBe(
+      '2 flutes 12 wide, 5 deep, radius 6, stopped 30 from the lower and 45 from the upper end, ' +
+        'centres 26, 43 from the left edge of the face; ' +
+        '1 flute 12 wide, 5 deep, radius 6, centre 60 from the left edge of the face',
+    );
+  });
+
   it('keeps a name that looks like a formula from being one', () => {
     const rows = table(withParts([part({ name: '=cmd|" /C calc"!A0', where: '@bay, "1"' })]));
     expect(rows[0].part).toBe(`'=cmd|" /C calc"!A0`);
@@ -213,10 +257,46 @@ describe('the cutting list', () => {
   it('says all that one cuts by, as the parts table does', () => {
     const heads = (text: string): string[] => readCsv(text)[0];
     const cut = heads(partsCsv(byHand)).filter((head) =>
-      /length|width|thick|point|cut|deg|side|same|edge|groove|section/.test(head),
+      /^section|length|width|thick|point|cut|deg|side|same|edge|groove|work|left on/.test(head),
     );
     expect(cut.length).toBeGreaterThan(15);
     expect(heads(cuttingCsv(byHand, alike))).toEqual(expect.arrayContaining(cut));
+  });
+});
+
+describe('the cutting list of parts with stuff left on', () => {
+  const oversize = [
+    { side: 'left end', amount: 15, on: 'length', reason: 'to scribe' },
+    { side: 'right end', amount: 10, on: 'length', reason: 'to scribe' },
+    { side: 'lower edge', amount: 5, on: 'width', reason: 'to fit to the floor' },
+  ] as const;
+  const cut = (units: 'mm' | 'inch') =>
+    table(cuttingCsv({ job: { ...byHand.job, units }, parts: [part({ oversize }), part({ mark: 'A-SK2' })] }, alike));
+
+  it('has the size to saw to, and the finished one beside', () => {
+    const [over, plain] = cut('mm');
+    // 602.5 + 15 + 10; 120 + 5.
+    expect(over).toMatchObject({
+      'length mm': '627.5',
+      'width mm': '125',
+      'exact length mm': '627.5',
+      'short point mm': '627.5',
+      'finished length mm': '602.5',
+      'finished width mm': '120',
+    });
+    expect(over['left on']).toContain('length + 15 at the left end');
+    expect(plain).toMatchObject({ 'length mm': '602.5', 'width mm': '120', 'left on': '', 'finished length mm': '' });
+  });
+
+  it('in inches too', () => {
+    // 627.5 mm = 24.7047 in; 24 45/64.
+    expect(cut('inch')[0]['length in']).toBe('24 45/64"');
+  });
+
+  it('as JSON has both sizes', () => {
+    const { alike: rows } = JSON.parse(cuttingJson({ job: byHand.job, parts: [part({ oversize })] }, alike));
+    expect(rows[0].sawn).toEqual({ length: 627.5, width: 125, thickness: 18, shopLength: 627.5 });
+    expect(rows[0].part.size.length).toBe(602.5);
   });
 });
 

@@ -13,6 +13,9 @@ const frameLength = (made: Design) => (index: number) => {
   return run.length;
 };
 
+const bayCount = (made: Design) => (index: number) =>
+  made.rod.runs.find((candidate) => candidate.jobIndex === index)?.bays.length ?? 0;
+
 /** Bay widths run by run, to a hundredth; from the right when mirrored. */
 function bays(made: Design, mirrored: boolean): string[][] {
   const runs = made.rod.runs.map((run) => run.bays.map((bay) => (bay.to - bay.from).toFixed(2)));
@@ -24,12 +27,12 @@ describe('an example in a mirror', () => {
     const read = readJob(readFileSync(join(folder, file), 'utf8'));
     if (!read.ok) throw new Error(`${file}: ${JSON.stringify(read.issues)}`);
     const made = design(read.value);
-    const mirrored = mirrorJob(read.value, frameLength(made));
+    const mirrored = mirrorJob(read.value, frameLength(made), bayCount(made));
     const seen = design(mirrored);
     expect(readJob(writeJob(mirrored))).toEqual({ ok: true, value: mirrored });
     expect(seen.parts).toHaveLength(made.parts.length);
     expect(seen.totals.weightKg).toBeCloseTo(made.totals.weightKg, 6);
     expect(bays(seen, true)).toEqual(bays(made, false));
-    expect(mirrorJob(mirrored, frameLength(seen))).toEqual(read.value);
+    expect(mirrorJob(mirrored, frameLength(seen), bayCount(seen))).toEqual(read.value);
   });
 });

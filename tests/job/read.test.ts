@@ -36,12 +36,12 @@ describe('files that are no job', () => {
     [
       '{"format": "counterwright-job"}',
       '/version',
-      'missing: needs the version of the file, a whole number from 1 to 1',
+      'missing: needs the version of the file, a whole number from 1 to 2',
     ],
     [
       '{"format": "counterwright-job", "version": 7}',
       '/version',
-      'written by a newer version: 7, this one reads up to 1',
+      'written by a newer version: 7, this one reads up to 2',
     ],
   ])('%j', (text, path, message) => expect(issuesOf(text)).toEqual([{ path, message }]));
 

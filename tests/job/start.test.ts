@@ -51,7 +51,8 @@ describe('the starting book', () => {
   it.each(items.filter((item) => item.kind === 'moulding').map((item) => [item.name, item] as const))(
     '%s has a section of that size, lying on its back',
     (name, item) => {
-      const [, width, thickness] = /(\d+) × (\d+)$/.exec(name) ?? [];
+      // "120 × 18", or of a round rail "45 round".
+      const [, width, thickness = width] = /(\d+)(?: × (\d+)| round)$/.exec(name) ?? [];
       const { min, max } = boundsOf(item.section);
       const reached = [...min, ...max].map((mm) => Number(mm.toFixed(9)) + 0);
       expect(reached).toEqual([0, 0, Number(width), Number(thickness)]);

@@ -105,7 +105,10 @@ describe('totals', () => {
     draft(bar(1500.25)),
   ];
   const parts = makeParts(drafts, densityOf, 0.5);
-  const totals = totalsOf(parts, itemOf);
+  const totals = totalsOf(
+    parts.map((piece) => ({ ...piece, fitted: 'workshop' as const })),
+    itemOf,
+  );
 
   test('metres of timber by exact length, square metres of sheet', () => {
     expect(

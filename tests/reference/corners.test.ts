@@ -21,7 +21,12 @@ const over = (length: number, deflectionDeg: number) => ({ length, over: 'claddi
 
 describe('an L-shaped counter, faces 2400, 1800 and a return of 600, outside corners of 90°', () => {
   const made = design(
-    jobOf({ runs: [over(2400, 90), over(1800, 90), over(600, 0)], rightEnd: { kind: 'free' }, elements }),
+    jobOf({
+      runs: [over(2400, 90), over(1800, 90), over(600, 0)],
+      rightEnd: { kind: 'free' },
+      // The blocks alone are measured: nothing turns the free end.
+      elements: { ...elements, plinth: { ...elements.plinth, endReturn: false } },
+    }),
   );
 
   test.each([
@@ -104,7 +109,15 @@ describe('regular polygons of n equal runs', () => {
   ])('n = %d: mitre %d°, side %d for 500 across the flats', (n, mitre, side) => {
     // The last side is left open: the way into the bar.
     const runs = Array.from({ length: n - 1 }, () => ({ length: side * 8, deflectionDeg: 360 / n }));
-    const made = design(jobOf({ runs, depth: 300, elements: { top: { corner: 'mitred' } } }));
+    // One top a run: no joint but at the corners, hardwood long enough.
+    const made = design(
+      jobOf({
+        runs,
+        depth: 300,
+        elements: { top: { corner: 'mitred', longest: 10_000 } },
+        stock: { 'oak-40': { maxLength: 10_000 } },
+      }),
+    );
     const tops = made.parts.filter((p) => p.kind === 'top');
     expect(tops).toHaveLength(n - 1);
     for (const [i, top] of tops.entries()) {

@@ -10,6 +10,8 @@ const end = (kind: RunEnd['kind']): RunEnd => ({
   frameAt: 0,
   toReturn: false,
   topBeyond: 0,
+  scribe: 0,
+  flap: false,
 });
 const front = (said: Partial<Front>): Front => ({
   run: 'A',
@@ -22,6 +24,10 @@ const front = (said: Partial<Front>): Front => ({
   cornerWidth: 60,
   footOverhang: 5,
   rhythm: { by: 'count', count: 3 },
+  atCorners: true,
+  bareFrom: said.from ?? 0,
+  bareTo: said.to ?? 3000,
+  wishes: [],
   ...said,
 });
 

@@ -17,7 +17,7 @@ export const cutterTooBig = (which: Which, reach: Reach, height: number, thickne
   subject: { path: path(which, 'Cutter') },
   value: Math.max(reach.height, reach.depth),
   limit: Math.min(height, thickness),
-  message: `The moulded edge takes ${tenth(reach.height)} mm of the face and ${tenth(reach.depth)} mm of the edge; the pillar ${which}s are ${tenth(height)} × ${tenth(thickness)} mm.`,
+  message: `The moulded edge takes ${tenth(reach.height)} mm of the face and ${tenth(reach.depth)} mm of the edge; the pillar ${which}s are ${tenth(height)} × ${tenth(thickness)} mm, and some of their thickness must stay.`,
   source: 'geometry of the cutter',
   remedy: `Choose a smaller cutter or a bigger ${which}. They are drawn square.`,
 });

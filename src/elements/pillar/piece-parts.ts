@@ -1,4 +1,4 @@
-import { reachOf } from '../../base/edge-path';
+import { leavesStuff, reachOf } from '../../base/edge-path';
 import { pastCorners } from '../../base/place';
 import { mouldedSection } from '../../base/profiles';
 import { returned } from '../../base/returned';
@@ -24,7 +24,7 @@ export function makerOf(piece: PieceAt, { rod, book }: Pick<Bench, 'rod' | 'book
   const { which, thickness, low, high } = piece;
   const mould = piece.cutter ? book.cutter(piece.cutter) : undefined;
   const reach = mould ? reachOf(mould) : { height: 0, depth: 0 };
-  const run = mould && reach.height <= high - low && reach.depth <= thickness ? mould : undefined;
+  const run = mould && leavesStuff(reach, high - low, thickness) ? mould : undefined;
   const arrises = run ? { [which === 'base' ? 'upper' : 'lower']: run } : {};
   const make: Make = {
     piece,

@@ -22,7 +22,7 @@ export const tooBig = ({ height: high, depth }: Reach, height: number, thickness
   subject: { path: `${PATH}/cutter` },
   value: Math.max(high, depth),
   limit: Math.min(height, thickness),
-  message: `The moulded edge takes ${high} mm of the face and ${depth} mm of the edge; the plinth strip is ${height} × ${thickness} mm.`,
+  message: `The moulded edge takes ${high} mm of the face and ${depth} mm of the edge; the plinth strip is ${height} × ${thickness} mm, and some of its thickness must stay.`,
   source: 'geometry of the cutter',
   remedy: 'Choose a smaller cutter or a bigger strip. It is drawn square.',
 });

@@ -1,4 +1,4 @@
-import { reachOf } from '../../base/edge-path';
+import { leavesStuff, reachOf } from '../../base/edge-path';
 import { rectangle } from '../../base/outline';
 import { mouldedStrip } from '../../base/profiles';
 import { returned, type StripEnd } from '../../base/returned';
@@ -36,8 +36,7 @@ export function mouldedOn({ sheet, height, cutter }: Decisions, { rod, book }: P
   const thickness = outer - inner;
   const mould = cutter ? book.cutter(cutter) : undefined;
   const reach = mould ? reachOf(mould) : { height: 0, depth: 0 };
-  const fault =
-    mould && (reach.height > height || reach.depth > thickness) ? tooBig(reach, height, thickness) : undefined;
+  const fault = mould && !leavesStuff(reach, height, thickness) ? tooBig(reach, height, thickness) : undefined;
   const run = fault ? undefined : mould;
   return {
     sheet,

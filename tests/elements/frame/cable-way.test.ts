@@ -46,6 +46,15 @@ describe('cable ways', () => {
     expect(finding.limit).toBeCloseTo(21, 9);
     expect(partsOf(wide, 'NG').every((n) => n.shape.kind === 'stick')).toBe(true);
   });
+  test('narrower than a cable are not bored, and that is said', () => {
+    const narrow = made({ cableWay: 7.9 });
+    expect(findingOf(narrow, 'cable-way-too-narrow')).toMatchObject({ severity: 'warn', value: 7.9, limit: 8 });
+    expect(partsOf(narrow, 'NG').every((n) => n.shape.kind === 'stick' && (n.work ?? []).length === 0)).toBe(true);
+    // As good as none: a hole of no size would be no hole at all.
+    expect(partsOf(made({ cableWay: 1e-9 }), 'NG').every((n) => n.shape.kind === 'stick')).toBe(true);
+    for (const cableWay of [0, 8]) expect(rulesOf(made({ cableWay }))).not.toContain('cable-way-too-narrow');
+    expect(partsOf(made({ cableWay: 8 }), 'NG').some((n) => n.shape.kind === 'board')).toBe(true);
+  });
   test('none in a noggin shorter than three of them', () => {
     // The stud at the inner edge of an end pillar of 130 leaves 130 − 2·38 = 54 beside the end stud; 60 are needed.
     const noggins = partsOf(design(jobOf({ elements: { frame: { cableWay: 20 }, pillar: { width: 130 } } })), 'NG');

@@ -141,6 +141,14 @@ describe('bases and caps', () => {
     expect(findingOf(short, 'cap-past-top')).toMatchObject({ value: 42, limit: 40 });
   });
 
+  test('as thin as the moulding is deep are drawn square: it would part a strip of stuff from the rest', () => {
+    // The torus of 12 stands 6 out, on pieces 6 thick.
+    const thin = made({ baseSheet: 'mdf-6', baseCutter: 'torus-12' });
+    expect(findingOf(thin, 'base-cutter-does-not-fit')).toMatchObject({ severity: 'stop', limit: 6 });
+    for (const base of partsOf(thin, 'PS')) expect(base.edges).toEqual([]);
+    expect(rulesOf(made({ baseSheet: 'mdf-9', baseCutter: 'torus-12' }))).not.toContain('base-cutter-does-not-fit');
+  });
+
   test('of a run whose bays are too narrow for them are left out', () => {
     const runs = [{ rhythm: { by: 'count' as const, count: 14 } }];
     // Clear between the end pillars 2400 − 280 = 2120, thirteen between: (2120 − 13·140)/14 = 21.43, less than 2 · 12.

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { design } from '../../../src/flow';
-import { findingOf, jobOf, partsOf } from '../job-of';
+import { findingOf, jobOf, partsOf, rulesOf } from '../job-of';
 
 describe('plinth blocks', () => {
   test('are wider than their pillars on each side towards a bay', () => {
@@ -51,5 +51,14 @@ describe('plinth blocks', () => {
     const made = design(jobOf({ elements: { plinth: { sheet: 'mdf-6', cutter: 'ovolo-9' } } }));
     expect(findingOf(made, 'cutter-does-not-fit')).toMatchObject({ value: 9, limit: 6 });
     expect(partsOf(made, 'BK')[0].edges).toEqual([]);
+  });
+
+  test('as thin as the moulding is deep are left square too: an undercut would part a strip of stuff from the rest', () => {
+    // The torus of 12 stands 6 out: of a strip 6 thick nothing is left where it undercuts.
+    const made = design(jobOf({ elements: { plinth: { sheet: 'mdf-6', cutter: 'torus-12' } } }));
+    expect(findingOf(made, 'cutter-does-not-fit')).toMatchObject({ severity: 'stop', limit: 6 });
+    expect(partsOf(made, 'BK').every((p) => p.edges.length === 0)).toBe(true);
+    const thicker = design(jobOf({ elements: { plinth: { sheet: 'mdf-9', cutter: 'torus-12' } } }));
+    expect(rulesOf(thicker)).not.toContain('cutter-does-not-fit');
   });
 });
