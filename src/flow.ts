@@ -9,7 +9,7 @@ import { newJob as startJob } from './job/start';
 import { makingOf } from './making/index';
 import { layoutsOf, type Setting } from './making/layouts';
 import { wallScribes } from './making/scribes';
-import { makeParts } from './parts/make';
+import { makeParts, weightOf } from './parts/make';
 import { totalsOf } from './parts/totals';
 import { assign } from './sections/assign';
 import { inFewestSections } from './sections/least';
@@ -23,7 +23,7 @@ import type { Decision } from './vocabulary/field';
 import type { Finding } from './vocabulary/finding';
 import type { Job, JoinMark } from './vocabulary/job';
 import type { Layout, Making } from './vocabulary/making';
-import type { Part } from './vocabulary/part';
+import type { Part, PartDraft } from './vocabulary/part';
 import type { Result } from './vocabulary/result';
 import type { Demands, Mark } from './vocabulary/rod';
 
@@ -59,7 +59,7 @@ export function design(job: Job): Design {
 function workOut(job: Job): Design {
   const book = bookOf(job);
   const demands = rooms.map((room) => room.demands(job.unit.elements[room.kind], book));
-  const made = parted(job, (joins) => build(job, book, demands, joins));
+  const made = parted(job, book, (joins) => lay(job, book, demands, joins));
   const { rod, openings, framing, parts } = made;
   const sections = sectionsOf(parts, rod, job.carry);
   const findings = worstFirst([
@@ -127,25 +127,28 @@ const joinMarks = ({ runs }: Design['rod']): readonly JoinMark[] =>
   });
 
 /** The unit taken apart as the job says: nowhere, by hand, or in the fewest sections that can be carried. */
-function parted(job: Job, make: (joins: readonly JoinMark[]) => Built): Built {
+function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) => Laid): Built {
   const { joins } = job.unit;
-  if (joins.by !== 'least') return make(joins.by === 'hand' ? joins.at : []);
-  return inFewestSections(make, job.carry, placesIn, leastApart);
+  const densityOf = (material: string): number => book.any(material).densityKgM3;
+  const make = (laid: Laid): Built => {
+    const pieces = makeParts(laid.drafts, densityOf, job.tools.roundingStep);
+    return { ...laid, parts: assign(pieces, laid.rod.runs) };
+  };
+  if (joins.by !== 'least') return make(layOut(joins.by === 'hand' ? joins.at : []));
+  return inFewestSections(
+    { layOut, make, weigh: (draft) => weightOf(draft, densityOf), places: placesIn, apart: leastApart },
+    job.carry,
+  );
 }
 
-/** One way through the stages, with the joins where they are said to be. */
-function build(job: Job, book: JobBook, demands: readonly Demands[], joins: readonly JoinMark[]): Built {
+/** One way through the stages up to what the rooms make, with the joins where they are said to be. */
+function lay(job: Job, book: JobBook, demands: readonly Demands[], joins: readonly JoinMark[]): Laid {
   const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
   const { rod, openings, framing, findings: framed } = framedUp(job, book, demands, joins);
   const bench = { rod, framing, book, openings };
   const made = rooms.map((room) => room.parts(decided(room.kind), bench));
-  const pieces = makeParts(
-    made.flatMap((m) => m.drafts),
-    (material) => book.any(material).densityKgM3,
-    job.tools.roundingStep,
-  );
   const findings = [...framed, ...made.flatMap((m) => m.findings)];
-  return { rod, openings, framing, parts: assign(pieces, rod.runs), findings };
+  return { rod, openings, framing, drafts: made.flatMap((m) => m.drafts), findings };
 }
 
 /** The stages before any part is made. */
@@ -166,6 +169,7 @@ function framedUp(
 }
 
 type Built = Pick<Design, 'rod' | 'openings' | 'framing' | 'parts' | 'findings'>;
+type Laid = Omit<Built, 'parts'> & { readonly drafts: readonly PartDraft[] };
 
 /** Each run's marks from every room, from its own parts there, in order along the run. */
 function marksOf(runs: Design['rod']['runs'], parts: readonly Part[]): Readonly<Record<string, readonly Mark[]>> {

@@ -6,6 +6,7 @@ export const EXAMPLES = [
   { file: 'corner-return', label: 'Servery: a corner, a free end with a return' },
   { file: 'straight', label: 'Tea hatch: straight, between two walls' },
   { file: 'canted', label: 'Bar: round three sides, with canted corners' },
+  { file: 'flap', label: 'Ticket counter: a flap and gate between two runs' },
   { file: 'inside-corner', label: 'Cloakroom counter: an inside corner of 88.6°' },
 ] as const;
 

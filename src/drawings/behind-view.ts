@@ -5,10 +5,10 @@ import type { RodRun } from '../vocabulary/rod';
 import { chain, dimension, running } from './dimension';
 import type { Drawable } from './drawable';
 import { markOf } from './framing-view';
-import { heights, partsOf } from './front-view';
+import { partsOf } from './front-view';
 import { joinLines, joinNames, joinsOn } from './joins';
 import { strokesOf } from './paint';
-import { boundsOf, type Seen, seenFrom, withoutHidden } from './view';
+import { boundsOf, isBehindFrame, type Seen, seenFrom, withoutHidden } from './view';
 
 const CHAIN = 10;
 /** Joins run this far past what is seen, model mm. */
@@ -25,23 +25,34 @@ export function behindView(design: Drawable, run: RodRun): Drawing {
   const turned = (x: number): number => run.length - x;
   const shown = withoutHidden(seenFrom('behind', partsOf(design, run), run));
   const { min, max } = boundsOf([...shown.flatMap((seen) => seen.outline), [0, 0], [run.length, rod.height]]);
-  const joins = joinsOn(run, rod).map(({ id, x }) => ({ id, x: turned(x) }));
+  const joins = joinsOn(run, rod);
+  const fitted = shown.filter(({ part }) => isBehindFrame(part, run, rod) || part.place.origin[2] >= rod.frameHeight);
   const frames = run.crossLines.flatMap(({ from, to }) => [turned(to), turned(from)]);
   const below = { axis: 'horizontal', base: Math.min(0, min[1]), figure } as const;
   const { low, high } = rod.carcass ?? { low: 0, high: rod.frameHeight };
   const strokes: Stroke[] = [
     ...shown.flatMap((seen) => strokesOf(seen, seen.part.from === 'framed' ? 'timber' : 'paper')),
-    ...shown.filter((seen, i) => isClear(seen, shown.slice(i + 1))).map((seen) => markOf(seen)),
-    ...joinLines(joins, min[1] - PAST, max[1] + PAST),
+    ...fitted
+      .filter((seen) => isClear(seen, shown.slice(shown.indexOf(seen) + 1)))
+      .map((seen) => markOf(seen, seen.part.from === 'framed' ? '' : `${seen.part.mark} (${seen.part.where})`)),
+    ...joinLines(
+      joins.map(({ id, x }) => ({ id, x: turned(x) })),
+      min[1] - PAST,
+      max[1] + PAST,
+    ),
     ...chain({ ...below, offsetMm: -CHAIN }, frames),
     dimension({ ...below, offsetMm: -(frames.length > 0 ? 2 : 1) * CHAIN }, 0, run.length, 'frame line '),
-    ...joinNames({ axis: 'horizontal', base: max[1], figure, offsetMm: CHAIN }, joins),
+    ...joinNames({ axis: 'horizontal', base: max[1], figure, offsetMm: CHAIN }, joins, turned),
     ...chain({ axis: 'vertical', base: min[0], figure, offsetMm: -CHAIN }, [0, low, high]),
-    ...running({ axis: 'vertical', base: max[0], figure, offsetMm: CHAIN }, 0, heights(shown, rod)),
+    ...running({ axis: 'vertical', base: max[0], figure, offsetMm: CHAIN }, 0, [
+      ...heights(fitted),
+      rod.frameHeight,
+      rod.height,
+    ]),
   ];
   const { bays } = run;
   const notes = [
-    'Seen from behind: the right-hand end of the frame line is at the left. Neighbouring runs are left out.',
+    'Seen from behind: the left end of the frame line is at the right, and joins are measured from there. Neighbouring runs are left out.',
     ...run.backBays.flatMap(({ index, wish, bay }) =>
       wish && wish.purpose !== 'open'
         ? [
@@ -53,10 +64,21 @@ export function behindView(design: Drawable, run: RodRun): Drawing {
   return { id: `${run.id}-behind`, title: `${run.name}: from behind`, strokes, notes, bounds: { min, max } };
 }
 
-/** Whether nothing nearer lies over the middle of a part, where its mark is lettered. */
+/** Where finished things end: what lies flat at its upper face, what stands at its lower and upper edge. */
+const heights = (fitted: readonly Seen[]): readonly number[] =>
+  fitted
+    .filter(({ part }) => part.from === 'finished')
+    .flatMap(({ part, min, max }) =>
+      max[1] - min[1] < part.size.thickness + SAME_LENGTH ? [max[1]] : [min[1], max[1]],
+    );
+
+/** Whether nothing nearer lies over the middle of a part, where its mark is lettered along its longer way. */
 function isClear({ min, max }: Seen, nearer: readonly Seen[]): boolean {
-  const [x, y] = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2];
+  const [width, height] = [max[0] - min[0], max[1] - min[1]];
+  const spots = [1 / 4, 1 / 2, 3 / 4].map((share) =>
+    width > height ? [min[0] + share * width, min[1] + height / 2] : [min[0] + width / 2, min[1] + share * height],
+  );
   const over = (one: Seen): boolean =>
-    one.min[0] < x - SAME_LENGTH && one.max[0] > x + SAME_LENGTH && one.min[1] < y && one.max[1] > y;
+    spots.some(([x, y]) => one.min[0] < x! && one.max[0] > x! && one.min[1] < y! && one.max[1] > y!);
   return !nearer.some(over);
 }

@@ -55,7 +55,7 @@ export function framingView(design: Drawable, run: RodRun): Drawing {
   const upright = { axis: 'vertical', base: max[0], figure } as const;
   const strokes: Stroke[] = [
     ...members.flatMap((seen) => strokesOf(seen, 'timber')),
-    ...members.map((seen) => markOf(seen, figure)),
+    ...members.map((seen) => markOf(seen, placeOf(seen, figure))),
     ...openingLines(openings),
     ...joinLines(joins, min[1] - PAST, max[1] + PAST),
     ...running(above, 0, centres, joins.some(({ x }) => x === 0) ? undefined : '0 frame line'),
@@ -81,11 +81,8 @@ function platesRow(scheme: Scheme, lengths: readonly Plate[], whole: Span, frame
   return [...lengths.map(({ from, to }) => dimension(scheme, from, to, 'plates ')), ...others];
 }
 
-/**
- * The mark along the longer way of the member, in its middle; where it can't be lettered there, the sheet's notes say the member's place
- * and its mark, when they are told how figures are written, else it stays away.
- */
-export function markOf({ part, min, max }: Seen, figure?: (mm: number) => string): Stroke {
+/** The mark along the longer way of the member, in its middle; where it can't be lettered there, the sheet's notes say `otherwise`, if anything. */
+export function markOf({ part, min, max }: Seen, otherwise: string): Stroke {
   const [width, height] = [max[0] - min[0], max[1] - min[1]];
   const turned = height > width;
   const [x, y] = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2];
@@ -98,6 +95,9 @@ export function markOf({ part, min, max }: Seen, figure?: (mm: number) => string
     anchor: 'middle',
     turned,
     room: turned ? [height, width] : [width, height],
-    otherwise: figure ? `${part.mark} at ${figure(min[0])} to ${figure(max[0])}, ${figure(min[1])} up` : '',
+    otherwise,
   };
 }
+
+const placeOf = ({ part, min, max }: Seen, figure: (mm: number) => string): string =>
+  `${part.mark} at ${figure(min[0])} to ${figure(max[0])}, ${figure(min[1])} up`;

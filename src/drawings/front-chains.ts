@@ -84,8 +84,9 @@ function merged(spans: readonly Span[]): readonly Span[] {
   return all;
 }
 
-/** How far what lies on the frame runs past the ends of the frame line, at its front edge. */
-export function overhangs(scheme: Scheme, run: RodRun, over: readonly Seen[]): readonly Stroke[] {
+/** How far what lies on the frame runs past the ends of the frame line, at its front edge; a flap, which lies beyond, doesn't count. */
+export function overhangs(scheme: Scheme, run: RodRun, onTop: readonly Seen[]): readonly Stroke[] {
+  const over = onTop.filter(({ min, max }) => min[0] < run.length - SAME_LENGTH && max[0] > SAME_LENGTH);
   if (over.length === 0) return [];
   const edges = over.map(({ part }) => nearEdge(part, run));
   const from = Math.min(...edges.map((edge) => edge[0]));

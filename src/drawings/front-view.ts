@@ -51,7 +51,12 @@ export function frontView(design: Drawable, run: RodRun): Drawing {
       { ...along, offsetMm: 0 },
       [...run.pillars, ...run.bays].flatMap(({ from, to }) => [from, to]),
     ),
-    [dimension({ ...along, offsetMm: 0 }, 0, run.length, 'frame line ')],
+    [
+      dimension({ ...along, offsetMm: 0 }, 0, run.length, 'frame line '),
+      ...rod.flaps
+        .filter(({ left }) => left === run.id)
+        .map(({ width }) => dimension({ ...along, offsetMm: 0 }, run.length, run.length + width, 'gap ')),
+    ],
     overall(design, run, { ...along, offsetMm: 0 }),
   ];
   const strokes: Stroke[] = [
@@ -119,7 +124,7 @@ function takenOver({ runs, leftEnd, rightEnd }: Drawable['job']['unit']['plan'],
 }
 
 /** Heights at which something that is seen when finished ends or begins: where no other piece of its kind runs past, so a panel frame counts as one. */
-export function heights(shown: readonly Seen[], { frameHeight, height }: Drawable['rod']): readonly number[] {
+function heights(shown: readonly Seen[], { frameHeight, height }: Drawable['rod']): readonly number[] {
   const finished = shown.filter((seen) => seen.part.from === 'finished');
   const ends = finished.flatMap((seen) =>
     [seen.min[1], seen.max[1]].filter(

@@ -31,11 +31,19 @@ export const joinLines = (joins: readonly JoinMark[], low: number, high: number)
     style: 'chain',
   }));
 
-/** The joins named in a row of running dimensions: id, then how far from the left end of the frame line. */
-export const joinNames = (scheme: Scheme, joins: readonly JoinMark[]): readonly Stroke[] =>
+/**
+ * The joins named in a row of running dimensions: id, then how far from the left end of the frame line. `placeOf`: where a point along the
+ * run lies on the drawing.
+ */
+export const joinNames = (
+  scheme: Scheme,
+  joins: readonly JoinMark[],
+  placeOf: (x: number) => number = (x) => x,
+): readonly Stroke[] =>
   joins.map(({ id, x }) => {
-    const measured = { ...dimension(scheme, 0, x), running: true };
-    return Math.abs(x) < SAME_LENGTH
-      ? { ...measured, to: measured.from, text: `${id} 0 frame line` }
-      : { ...measured, text: `${id} ${x < 0 ? '-' : ''}${measured.text}` };
+    const datum = placeOf(0);
+    if (Math.abs(x) < SAME_LENGTH)
+      return { ...dimension(scheme, datum, datum), running: true, text: `${id} 0 frame line` };
+    const measured = { ...dimension(scheme, datum, placeOf(x)), running: true };
+    return { ...measured, text: `${id} ${x < 0 ? '-' : ''}${measured.text}` };
   });

@@ -17,10 +17,14 @@ const near = (a: number, b: number): boolean => Math.abs(a - b) <= MOST_GAP + 0.
 
 const touched = (around: Around, part: Part): readonly Part[] => around.get(part.mark) ?? [];
 
+/** Whether two parts stand together when they are fixed: not where they leave the workshop on different sections. */
+const together = (a: Part, b: Part): boolean =>
+  a.inSection === b.inSection || a.inSection === undefined || b.inSection === undefined;
+
 /**
  * How much stuff there is beyond the first `through` mm, as far as it can be told: what a fixing may go into before it comes out again.
  * From the face of the part backward, through what touches one behind the other; or, where what it goes through is another part (a top
- * held from below), the part itself. Undefined where neither fits.
+ * held from below), the part itself. What stands in the next section, across a join, is not counted. Undefined where neither fits.
  */
 export function stuffBeyond(part: Part, through: number, around: Around): number | undefined {
   const [back, face] = bodyOf(part).reach[2];
@@ -44,11 +48,12 @@ export function stuffBeyond(part: Part, through: number, around: Around): number
 
 /** What touches a layer and lies behind the part, its face at `level`. */
 const layersBehind = (part: Part, layer: Part, around: Around, level: number): readonly Part[] =>
-  touched(around, layer).filter((other) => other !== part && liesBehind(part, other, level));
+  touched(around, layer).filter((other) => other !== part && together(layer, other) && liesBehind(part, other, level));
 
 /** Whether a part lies over another with its face at `level`, by more than an arris. */
 function liesBehind(part: Part, other: Part, level: number): boolean {
   const body = bodyOf(other);
+  if (!together(part, other)) return false;
   if (boxesApart(bodyOf(part).box, body.box, SKIN) || !near(shadow(body, part.place.out)[1], level)) return false;
   const { over } = liesTo(part, other);
   return over[0] > 1 && over[1] > 1;

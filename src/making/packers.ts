@@ -1,7 +1,10 @@
 import { extentOf } from '../base/solid/extent';
+import { dot } from '../base/vec';
 import type { Packer } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
 import type { Rod, RodRun } from '../vocabulary/rod';
+import { bodyOf } from './bodies';
+import { liesTo } from './boxes';
 import { MOST_GAP } from './contacts';
 import type { Floor } from './floor';
 import { lowestOf } from './order';
@@ -9,14 +12,13 @@ import type { Touching } from './touching';
 
 /** Thinner than this no packer is put in (common practice, no source). */
 const LEAST_PACKER = 0.5;
-/** Something longer than this on the floor is packed under what stands on it, not in its middle. */
-const LONGEST_POST = 200;
-/** Where nothing stands on it, it is packed at its ends and no further apart than this (common practice, no source). */
+/** No two posts are further apart than this without a packer between them, mm (common practice, no source). */
 const CENTRES = 600;
 
 /**
- * A packer under every post that comes down to the floor: under each upright on a plate that lies there, and under posts and feet
- * themselves. Of the frame only: skin and mouldings are scribed, not packed.
+ * A packer under every upright that comes down to the floor, itself or by what lies there under it: studs on their plate, posts, feet. A
+ * rail from post to post is carried at its ends, and packed between them only where it is long. Of the frame only: skin and mouldings are
+ * scribed, not packed.
  */
 export function packersOf(parts: readonly Part[], rod: Rod, floor: Floor, touching: Touching): readonly Packer[] {
   const by = new Map(parts.map((p) => [p.mark, p]));
@@ -36,35 +38,53 @@ export function packersOf(parts: readonly Part[], rod: Rod, floor: Floor, touchi
     .sort((a, b) => (inRun.get(a.run) ?? 0) - (inRun.get(b.run) ?? 0) || a.x - b.x);
 }
 
-function placesOf(
-  part: Part,
-  run: RodRun,
-  by: ReadonlyMap<string, Part>,
-  touching: Touching,
-): readonly { readonly mark: string; readonly x: number }[] {
-  const [from, to] = alongRun(part, run);
-  const long = Math.max(to - from, spread(part, run)) > LONGEST_POST;
-  if (!long) return [{ mark: part.mark, x: (from + to) / 2 }];
-  const [, top] = extentOf(part, [0, 0, 1]);
-  const uprights = (touching.get(part.mark) ?? [])
-    .flatMap((mark) => by.get(mark) ?? [])
-    .filter((p) => p.from === 'framed' && Math.abs(p.place.along[2]) > 0.99 && lowestOf(p) > top - MOST_GAP);
-  if (uprights.length > 0)
-    return uprights.map((p) => {
-      const [a, b] = alongRun(p, run);
-      return { mark: p.mark, x: (a + b) / 2 };
-    });
-  const spaces = Math.max(1, Math.ceil((to - from) / CENTRES));
-  return Array.from({ length: spaces + 1 }, (_, i) => ({ mark: part.mark, x: from + ((to - from) * i) / spaces }));
+interface Place {
+  readonly mark: string;
+  readonly x: number;
 }
+
+function placesOf(part: Part, run: RodRun, by: ReadonlyMap<string, Part>, touching: Touching): readonly Place[] {
+  const middle = (p: Part): Place => {
+    const [from, to] = alongRun(p, run);
+    return { mark: p.mark, x: (from + to) / 2 };
+  };
+  if (isUpright(part)) return [middle(part)];
+  const framed = (p: Part): readonly Part[] =>
+    (touching.get(p.mark) ?? []).flatMap((mark) => by.get(mark) ?? []).filter((other) => other.from === 'framed');
+  const onTop = framed(part).filter((p) => standsOn(p, part));
+  // A plate on a kick board: what stands on the plate is carried by both.
+  const uprights = [...onTop, ...onTop.flatMap((p) => framed(p).filter((q) => standsOn(q, p)))].filter(isUpright);
+  if (uprights.length > 0) return [...new Set(uprights)].map(middle);
+  return betweenPosts(part, run, framed(part));
+}
+
+/** Where a piece that lies on the floor is packed: where nothing carries its end, and between its ends where it is long. */
+function betweenPosts(part: Part, run: RodRun, framed: readonly Part[]): readonly Place[] {
+  const [from, to] = bodyOf(part).reach[0];
+  const ends = framed.map((other) => liesTo(part, other));
+  const carried = [
+    ends.some((other) => other.to[0] <= from + MOST_GAP),
+    ends.some((other) => other.from[0] >= to - MOST_GAP),
+  ];
+  const spaces = Math.max(1, Math.ceil((to - from) / CENTRES - 1e-9));
+  const share = Array.from({ length: spaces + 1 }, (_, i) => i / spaces);
+  const [left, right] = alongRun(part, run);
+  // Across the run it is all at one place along it.
+  const way = dot(part.place.along, [run.along[0], run.along[1], 0]);
+  const at = (t: number): number =>
+    Math.abs(way) < 0.5 ? (left + right) / 2 : left + (right - left) * (way > 0 ? t : 1 - t);
+  return share
+    .filter((t) => (t === 0 ? !carried[0] : t === 1 ? !carried[1] : true))
+    .map((t) => ({ mark: part.mark, x: at(t) }));
+}
+
+const isUpright = ({ place }: Part): boolean => Math.abs(place.along[2]) > 0.99;
+
+const standsOn = (part: Part, other: Part): boolean =>
+  Math.abs(lowestOf(part) - extentOf(other, [0, 0, 1])[1]) <= MOST_GAP;
 
 function alongRun(part: Part, { origin, along: [x, y] }: RodRun): readonly [number, number] {
   const at = origin[0] * x + origin[1] * y;
   const [from, to] = extentOf(part, [x, y, 0]);
   return [from - at, to - at];
 }
-
-const spread = (part: Part, { front }: RodRun): number => {
-  const [from, to] = extentOf(part, [front[0], front[1], 0]);
-  return to - from;
-};

@@ -22,8 +22,7 @@ export function makeParts(
     const stem = `${draft.run}-${draft.code}`;
     const number = (numbers.get(stem) ?? 0) + 1;
     numbers.set(stem, number);
-    const density = densityOf(draft.material);
-    if (!(density > 0)) throw new Error(`${draft.material} has a density of ${density} kg/m³; it must be above 0`);
+    const density = densityIn(draft.material, densityOf);
     const { size, shortPoint, ends } = measure(draft.shape, draft.edgeNames);
     const volumeMm3 = volumeOf(draft.shape);
     return {
@@ -37,4 +36,14 @@ export function makeParts(
       weightKg: volumeMm3 * M3_PER_MM3 * density,
     };
   });
+}
+
+/** What a draft weighs, kg, without measuring it. `densityOf` as for `makeParts`. */
+export const weightOf = ({ material, shape }: PartDraft, densityOf: (material: string) => number): number =>
+  volumeOf(shape) * M3_PER_MM3 * densityIn(material, densityOf);
+
+function densityIn(material: string, densityOf: (material: string) => number): number {
+  const density = densityOf(material);
+  if (!(density > 0)) throw new Error(`${material} has a density of ${density} kg/m³; it must be above 0`);
+  return density;
 }

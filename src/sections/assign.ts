@@ -1,6 +1,6 @@
 import { extentOf } from '../base/solid/extent';
 import { SAME_LENGTH } from '../base/tolerance';
-import type { Part, Piece } from '../vocabulary/part';
+import type { Part, PartDraft, Piece } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
 
 /**
@@ -30,7 +30,10 @@ function meetsJoin({ meets }: Piece, run: RodRun, before: RodRun | undefined): b
 }
 
 /** From where to where a piece reaches along its run, mm from the left end of the frame line. */
-export function alongRun(piece: Pick<Piece, 'shape' | 'place'>, { origin, along }: RodRun): readonly [number, number] {
+export function alongRun(
+  piece: Pick<PartDraft, 'shape' | 'place'>,
+  { origin, along }: RodRun,
+): readonly [number, number] {
   const at = origin[0] * along[0] + origin[1] * along[1];
   const [from, to] = extentOf(piece, [along[0], along[1], 0]);
   return [from - at, to - at];

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../vocabulary/geometry';
 import type { JoinMark } from '../vocabulary/job';
-import type { Part } from '../vocabulary/part';
+import type { PartDraft } from '../vocabulary/part';
 import type { Rod, RodRun, RunJoin } from '../vocabulary/rod';
 import { type Atom, atomOf } from './atoms';
 import { divides, inPieces, type Lying, lyingIn, reachOf, share } from './lying';
@@ -33,8 +33,13 @@ export interface Chain {
 export type Places = (run: RodRun) => readonly Omit<RunJoin, 'id'>[];
 
 /** A unit laid out along its runs, made without joins: where it could be parted, and what lies between. */
-export function chainOf(rod: Rod, parts: readonly Part[], places: Places): Chain {
-  const byRun = new Map<string, Part[]>();
+export function chainOf(
+  rod: Rod,
+  parts: readonly PartDraft[],
+  weigh: (draft: PartDraft) => number,
+  places: Places,
+): Chain {
+  const byRun = new Map<string, PartDraft[]>();
   for (const part of parts) {
     if (part.fit === 'site') continue;
     const mine = byRun.get(part.run);
@@ -46,7 +51,7 @@ export function chainOf(rod: Rod, parts: readonly Part[], places: Places): Chain
   const atoms: Atom[] = [];
   const spans = new Map<number, Span[]>();
   sound.forEach((run, i) => {
-    const mine = (byRun.get(run.id) ?? []).map((part) => lyingIn(part, run));
+    const mine = (byRun.get(run.id) ?? []).map((part) => lyingIn(part, weigh(part), run));
     const number = run.jobIndex === null ? (i === 0 ? 0 : undefined) : run.jobIndex + 1;
     if (i === 0) spots.push({ ...NOTHING, kind: 'end', run: run.id, x: run.left.frameAt });
     const here = (run.jobIndex === null ? [] : places(run)).map((p) =>

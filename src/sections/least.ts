@@ -1,5 +1,5 @@
 import type { Carry, JoinMark } from '../vocabulary/job';
-import type { Part } from '../vocabulary/part';
+import type { Part, PartDraft } from '../vocabulary/part';
 import type { Rod, RodRun } from '../vocabulary/rod';
 import { chainOf, type Places } from './chain';
 import { fewest } from './fewest';
@@ -9,33 +9,42 @@ import { loadsOf } from './sections';
 /** Tries before what was found so far is taken: each makes the whole unit once. */
 const MOST_TRIES = 5;
 
+interface Laid {
+  readonly rod: Rod;
+  readonly drafts: readonly PartDraft[];
+}
+
 interface Made {
   readonly rod: Rod;
   readonly parts: readonly Part[];
 }
 
+/** How a unit is made, for one that may be taken apart. */
+export interface Workshop<L extends Laid, M extends Made> {
+  /** The unit laid out, with its joins at the marks. */
+  layOut(marks: readonly JoinMark[]): L;
+  /** Its parts made, and said when they are fitted. */
+  make(laid: L): M;
+  weigh(draft: PartDraft): number;
+  /** Where a run may be joined, and how far two joins of one run must be from one another, mm: by the face of the frame's timber, two of which stand at a join. */
+  places(run: RodRun, face: number): ReturnType<Places>;
+  apart(face: number): number;
+}
+
 /**
- * Makes a unit in the fewest sections that keep within the job's limits. Weights are first estimated from the unit made in one piece; what is
- * then made is weighed, and where a section turns out over its limit, the choice is made again knowing it.
- * @param make the unit with its joins at the marks.
- * @param places where a run may be joined. @param apart how far two joins of one run must be from one another, mm. Both by the face of the
- * frame's timber, two of which stand at a join.
+ * Makes a unit in the fewest sections that keep within the job's limits. Weights are first estimated from the unit laid out in one piece; what
+ * is then made is weighed, and where a section turns out over its limit, the choice is made again knowing it.
  */
-export function inFewestSections<M extends Made>(
-  make: (marks: readonly JoinMark[]) => M,
-  carry: Carry,
-  places: (run: RodRun, face: number) => ReturnType<Places>,
-  apart: (face: number) => number,
-): M {
-  const whole = make([]);
+export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<L, M>, carry: Carry): M {
+  const whole = shop.layOut([]);
   const { face } = whole.rod.timber;
-  const chain = chainOf(whole.rod, whole.parts, (run) => places(run, face));
+  const chain = chainOf(whole.rod, whole.drafts, shop.weigh, (run) => shop.places(run, face));
   const known = new Map<string, Load>();
   let best: M | undefined;
   let fewestOver = Infinity;
   for (let tries = 0; tries < MOST_TRIES; tries++) {
-    const { marks, keys, over } = fewest(chain, carry, known, apart(face));
-    const made = marks.length === 0 ? whole : make(marks);
+    const { marks, keys, over } = fewest(chain, carry, known, shop.apart(face));
+    const made = shop.make(marks.length === 0 ? whole : shop.layOut(marks));
     const loads = loadsOf(made.parts, made.rod);
     const found = [...loads.values()].filter((load) => breachesOf(load, carry).some((b) => b.byCutting)).length;
     if (found < fewestOver) {
@@ -45,7 +54,7 @@ export function inFewestSections<M extends Made>(
     if (found <= over) break;
     remember(keys, loads, known);
   }
-  return best ?? whole;
+  return best ?? shop.make(whole);
 }
 
 /** Sections come in the order of their stretches; one of which nothing is made is left out of the list. */

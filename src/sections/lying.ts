@@ -1,28 +1,28 @@
 import { extentOf } from '../base/solid/extent';
-import type { Part } from '../vocabulary/part';
+import type { PartDraft } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
 import { alongRun } from './assign';
 
 /** A part, or a piece of one, as it lies along its run: from–to along, offsets and heights. */
 export interface Lying {
-  readonly part: Part;
+  readonly part: PartDraft;
   readonly weightKg: number;
   readonly from: number;
   readonly to: number;
   readonly d: readonly [number, number];
   readonly z: readonly [number, number];
-  readonly meets: Part['meets'];
+  readonly meets: PartDraft['meets'];
   /** Not divided where a join is made. */
   readonly whole: boolean;
 }
 
 /** A part as it lies along its run. */
-export function lyingIn(part: Part, run: RodRun): Lying {
+export function lyingIn(part: PartDraft, weightKg: number, run: RodRun): Lying {
   const [from, to] = alongRun(part, run);
   const [x, y] = run.front;
   return {
     part,
-    weightKg: part.weightKg,
+    weightKg,
     from,
     to,
     d: extentOf(part, [x, y, 0]),

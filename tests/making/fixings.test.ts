@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { rectangle } from '../../src/base/outline';
 import { placeOf } from '../../src/base/place';
 import { design, making, newJob } from '../../src/flow';
 import { tubOf } from '../../src/making/adhesives';
@@ -11,7 +12,7 @@ import type { Design } from '../../src/vocabulary/design';
 import type { Fixings } from '../../src/vocabulary/making';
 import type { Hold, Part } from '../../src/vocabulary/part';
 import { jobOf } from '../elements/job-of';
-import { block, boardOf, partOf } from './parts';
+import { block, boardOf, partOf, stickOf } from './parts';
 
 const plain = design(jobOf({}));
 /** The fixings of some parts by themselves. */
@@ -91,6 +92,36 @@ describe('the screw chosen', () => {
     );
     // 24 through skin and board, 63 of stud behind: of 48 to 60 the book has none, 65 is the next.
     expect(of([...THREE, skin, board]).parts[0]).toMatchObject({ part: 'D', item: 'screw-5x65' });
+  });
+
+  it('does not go on into the next section, which stands beside it only when both are on site', () => {
+    // A bearer of 25 on a post of 38 at a join, the next section's post behind: 63, and 5 × 65 would come out by 2.
+    const post = (mark: string, y: number, inSection: string): Part => ({
+      ...block(mark, [0, y, 0], [63, 38, 600], { name: 'post' }),
+      inSection,
+    });
+    const bearer = (said: Partial<Part>): Part => ({
+      ...partOf(
+        {
+          shape: stickOf(rectangle(63, 25), 400),
+          place: placeOf([0, 38, 200], [1, 0, 0], [0, 1, 0]),
+          holds: [{ by: 'screw', through: 25, where: { at: 'all', each: 2 }, rule: 'bearer' }],
+        },
+        'B',
+      ),
+      ...said,
+    });
+    const [mine, next] = [post('P1', 0, 'S1'), post('P2', -38, 'S2')];
+    expect(of([mine, next, bearer({})]).parts[0]).toMatchObject({
+      part: 'B',
+      item: 'screw-4x40',
+      how: '2 in all, counterbored 5',
+    });
+    // With both posts in its own section it may.
+    expect(of([mine, { ...next, inSection: 'S1' }, bearer({})]).parts[0]).toMatchObject({ item: 'screw-5x65' });
+    // What is fitted on site, when both stand there, goes no further than the post it lies on either.
+    const onSite = of([mine, next, { ...bearer({}), fitted: 'site', inSection: undefined }]).parts[0];
+    expect(onSite).toMatchObject({ item: 'screw-4x40' });
   });
 
   it('from below is let in where a whole one would come through the top', () => {

@@ -63,6 +63,40 @@ describe('packers', () => {
     for (const p of packers) expect(p.thickness).toBeCloseTo(p.x * 0.005, 6);
   });
 
+  it('are none under rails, which the posts at their ends carry', () => {
+    const made = design(jobOf({ survey: fall, elements: { carcass: { build: true, toeDepth: 0, toeHeight: 0 } } }));
+    const lying = made.parts.filter((p) => p.code === 'CR' || p.code === 'RA').filter((p) => p.place.origin[2] < 0.5);
+    // Four cross frames with a rail at their foot each, three rear rails of less than 600 between them.
+    expect(lying.length).toBeGreaterThanOrEqual(7);
+    for (const p of lying) expect(p.size.length).toBeLessThan(600);
+    const names = making(made).site.packers.map((p) => made.parts.find(({ mark }) => mark === p.part)?.name);
+    expect([...new Set(names)].sort()).toEqual(['rear post', 'stud']);
+  });
+
+  it('are under the middle of a rear rail that is longer than 600 between its posts', () => {
+    const made = design(
+      jobOf({ survey: fall, elements: { carcass: { build: true, toeDepth: 0, toeHeight: 0, lines: 'ends' } } }),
+    );
+    // Between the posts 2400 − 2 · 38 = 2324: four spaces of 581, three packers.
+    const [rail] = partsOf(made, 'RA').filter((p) => p.place.origin[2] < 0.5);
+    expect(rail.size.length).toBeCloseTo(2324, 9);
+    const under = making(made).site.packers.filter((p) => p.part === rail.mark);
+    expect(under.map((p) => p.x)).toEqual([38 + 581, 38 + 2 * 581, 38 + 3 * 581].map((x) => expect.closeTo(x, 6)));
+  });
+
+  it('stand under the feet, and under a kick board where a stud stands on the plate above it', () => {
+    const feet = design(jobOf({ survey: fall, elements: { carcass: { build: true, toeDepth: 60, toeHeight: 100 } } }));
+    const packed = new Set(making(feet).site.packers.map((p) => p.part));
+    const [first, ...others] = partsOf(feet, 'FP');
+    expect(others.length).toBeGreaterThan(0);
+    expect(packed.has(first.mark)).toBe(false);
+    expect(others.filter((p) => !packed.has(p.mark))).toEqual([]);
+    const kicked = design(jobOf({ survey: fall, elements: { plinth: { style: 'kicked', recess: 30, height: 100 } } }));
+    const { packers } = making(kicked).site;
+    const studs = kicked.framing[0].studs.map((s) => (s.from + s.to) / 2);
+    expect(packers.map((p) => p.x)).toEqual(studs.slice(1).map((x) => expect.closeTo(x, 6)));
+  });
+
   it('are none on a level floor, and none without a survey', () => {
     expect(making(design(jobOf({ survey: { levels: [level(1, 0, 3), level(1, 2400, 3)] } }))).site.packers).toEqual([]);
     expect(making(design(jobOf({}))).site).toMatchObject({ packers: [], notes: [] });
