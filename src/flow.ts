@@ -8,10 +8,10 @@ import { layersOf } from './job/schema';
 import { newJob as startJob } from './job/start';
 import { makingOf } from './making/index';
 import { layoutsOf, type Setting } from './making/layouts';
-import { wallScribes } from './making/scribes';
+import { surveyedFloorScribes, wallScribes } from './making/scribes';
 import { makeParts, weightOf } from './parts/make';
 import { totalsOf } from './parts/totals';
-import { assign } from './sections/assign';
+import { fittings } from './sections/assign';
 import { inFewestSections } from './sections/least';
 import { joinsOf, sectionsOf } from './sections/sections';
 import { frameRound } from './setting-out/frame-round';
@@ -62,9 +62,12 @@ function workOut(job: Job): Design {
   const made = parted(job, book, (joins) => lay(job, book, demands, joins));
   const { rod, openings, framing, parts } = made;
   const sections = sectionsOf(parts, rod, job.carry);
+  const joins = joinsOf(rod, job.fit);
+  const scribes = wallScribes(job, rod);
+  const floorScribes = surveyedFloorScribes(job, parts, rod);
   const findings = worstFirst([
     ...made.findings,
-    ...checkAll({ job, rod, parts, sections, scribes: wallScribes(job, rod) }),
+    ...checkAll({ job, rod, parts, sections, scribes, floorScribes, joins }),
   ]);
   return {
     job,
@@ -73,7 +76,7 @@ function workOut(job: Job): Design {
     framing,
     parts,
     sections,
-    joins: joinsOf(rod, job.fit),
+    joins,
     marks: marksOf(rod.runs, parts),
     findings,
     totals: totalsOf(parts, book.any),
@@ -130,9 +133,9 @@ const joinMarks = ({ runs }: Design['rod']): readonly JoinMark[] =>
 function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) => Laid): Built {
   const { joins } = job.unit;
   const densityOf = (material: string): number => book.any(material).densityKgM3;
-  const make = (laid: Laid): Built => {
-    const pieces = makeParts(laid.drafts, densityOf, job.tools.roundingStep);
-    return { ...laid, parts: assign(pieces, laid.rod.runs) };
+  const make = ({ drafts, ...laid }: Laid): Built => {
+    const parts = makeParts(drafts, densityOf, job.tools.roundingStep, fittings(laid.rod.runs));
+    return { ...laid, parts };
   };
   if (joins.by !== 'least') return make(layOut(joins.by === 'hand' ? joins.at : []));
   return inFewestSections(

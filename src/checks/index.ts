@@ -3,9 +3,11 @@ import type { Job } from '../vocabulary/job';
 import type { Scribe } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
-import type { Section } from '../vocabulary/section';
+import type { Join, Section } from '../vocabulary/section';
+import { boltRoom } from './bolts';
 import { carried } from './carry';
 import { levelFloor } from './floor';
+import { floorGap } from './floor-gap';
 import { openEnds } from './free-end';
 import { sawTilt } from './saw-tilt';
 import { scribeEnough } from './scribe';
@@ -20,6 +22,9 @@ export interface Checked {
   readonly sections: readonly Section[];
   /** What is to be scribed to the walls. */
   readonly scribes: readonly Scribe[];
+  /** What is to be scribed to the floor, where it was surveyed. */
+  readonly floorScribes?: readonly Scribe[];
+  readonly joins?: readonly Join[];
 }
 
 /** Every check, in the order in which its findings are shown among equals. A new check is a file and a line here. */
@@ -30,6 +35,8 @@ const CHECKS: readonly ((checked: Checked) => readonly Finding[])[] = [
   outOfSquare,
   scribeEnough,
   levelFloor,
+  floorGap,
+  boltRoom,
   openEnds,
 ];
 

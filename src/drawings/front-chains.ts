@@ -61,17 +61,35 @@ export function bayChains(
   return { strokes: alike ? chains[0]! : chains.flat(), alike };
 }
 
-/** Widths of what stands in a bay and touches neither its ends nor a piece of another kind: frames, whatever they consist of. */
+/**
+ * Widths of what stands in a bay and touches neither its ends nor a piece of another kind: frames, whatever they consist of. Pieces from end
+ * to end of the bay don't count, nor what hangs before something wider.
+ */
 function freeIn(bay: Bay, finished: readonly Seen[]): readonly Span[] {
-  const inside = finished.filter(({ min, max }) => min[0] > bay.from - SAME_LENGTH && max[0] < bay.to + SAME_LENGTH);
+  const inside = finished.filter(
+    ({ min, max }) =>
+      min[0] > bay.from - SAME_LENGTH &&
+      max[0] < bay.to + SAME_LENGTH &&
+      !(isSame(min[0], bay.from) && isSame(max[0], bay.to)),
+  );
   const kinds = new Set(inside.map(({ part }) => part.kind));
-  return [...kinds].flatMap((kind) => {
+  const free = [...kinds].map((kind) => {
     const spans = merged(inside.filter(({ part }) => part.kind === kind).map(({ min, max }): Span => [min[0], max[0]]));
     const others = finished.filter(({ part }) => part.kind !== kind);
     const ends = [bay.from, bay.to, ...others.flatMap(({ min, max }) => [min[0], max[0]])];
     return spans.filter((span) => !span.some((x) => ends.some((end) => isSame(end, x))));
   });
+  const wide = (spans: readonly Span[]): number => spans.reduce((sum, [from, to]) => sum + to - from, 0);
+  const kept: Span[] = [];
+  for (const spans of free.sort((a, b) => wide(b) - wide(a)))
+    if (!spans.some((one) => kept.some(meets(one)))) kept.push(...spans);
+  return kept;
 }
+
+const meets =
+  ([from, to]: Span) =>
+  (other: Span): boolean =>
+    from < other[1] && other[0] < to;
 
 /** Spans that touch or overlap as one, in rising order. */
 function merged(spans: readonly Span[]): readonly Span[] {

@@ -17,8 +17,6 @@ const PITCH_MM = 27;
 const NAME_MM = 2.5;
 /** How far the lines of joins run past the uppermost lane on paper, mm: clear of its name. */
 const JOIN_MM = 6;
-/** And past the others. */
-const PAST_MM = 2;
 
 /** The scale of a rod: 1:10 as long as that fits an A3 sheet, else 1:20. */
 const scaleFor = (length: number): number => (length <= 3600 ? 10 : 20);
@@ -39,7 +37,7 @@ export function rodDrawing(design: Settable, runId: string): Drawing {
   const strokes = [
     ...lanes.flatMap((lane, i) => laneStrokes(design, run, lane, tops[i]!, scale)),
     // Not between the lanes, where the figures stand: many of them are of the joins themselves.
-    ...tops.flatMap((y, i) => joinLines(joins, y, i === 0 ? head : y + (BAND_MM + PAST_MM) * scale)),
+    ...tops.flatMap((y, i) => joinLines(joins, y, i === 0 ? head : y + BAND_MM * scale)),
     ...joins.map((join) => joinName(join, head + scale / 2)),
   ];
   const xs = [0, run.length, ...(design.marks[run.id] ?? []).map((mark) => mark.x)];
@@ -75,7 +73,7 @@ function laneStrokes(design: Settable, run: RodRun, lane: Mark['lane'], y: numbe
   return [
     {
       kind: 'text',
-      at: [0, top + 1.5 * scale],
+      at: [scale, top + 1.5 * scale],
       text: lane,
       heightMm: NAME_MM,
       anchor: 'start',

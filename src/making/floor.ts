@@ -8,8 +8,8 @@ export interface Floor {
   readonly datum: number;
   /** Height of the floor at x along a run. */
   at(run: RodRun, x: number): number;
-  /** The lowest that it gets along a run. */
-  lowest(run: RodRun): number;
+  /** The lowest that it gets along a run, or a stretch of it, and where. */
+  lowest(run: RodRun, from?: number, to?: number): { readonly x: number; readonly height: number };
   /** Where something had to be assumed, in words. */
   readonly notes: readonly string[];
 }
@@ -35,9 +35,10 @@ export function floorOf(levels: readonly SurveyedLevel[], rod: Rod): Floor | und
     datum: Math.max(...points.map(({ level }) => level.height)),
     at,
     // Straight between its points, it is lowest at one of them or at an end.
-    lowest: (run) => {
-      const inside = (own.get(run.id) ?? []).map((level) => level.along).filter((x) => x > 0 && x < run.length);
-      return Math.min(...[0, ...inside, run.length].map((x) => at(run, x)));
+    lowest: (run, from = 0, to = run.length) => {
+      const inside = (own.get(run.id) ?? []).map((level) => level.along).filter((x) => x > from && x < to);
+      const points = [from, ...inside, to].map((x) => ({ x, height: at(run, x) }));
+      return points.reduce((low, point) => (point.height < low.height ? point : low));
     },
     notes: bare.map(
       ({ id }) =>

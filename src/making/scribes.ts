@@ -6,7 +6,7 @@ import type { Notch, Scribe } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
 import type { Rod, RodRun } from '../vocabulary/rod';
 import { MOST_GAP } from './contacts';
-import type { Floor } from './floor';
+import { type Floor, floorOf } from './floor';
 import { lowestOf } from './order';
 
 /** Further from square than this, a wall can't be the one that an end stands against (degrees; common practice, no source). */
@@ -30,16 +30,16 @@ function wallEnds({ unit, survey }: Job, rod: Rod): readonly AtWall[] {
 }
 
 /**
- * What is scribed to the walls: at each wall end the front, over its height, and the top, over its depth. `most` is the widest gap that
- * the wall leaves when the unit touches it at one point: it leans by so much over the height, and runs out of square by so much over the
- * depth. 0 where the wall was not surveyed.
+ * What is scribed to the walls: at each wall end the front, over the frame's height to the underside of the top, and the top, over its
+ * depth. `most` is the widest gap that the wall leaves when the unit touches it at one point: it leans by so much over the height of the
+ * front, or up to the top, and runs out of square by so much over the depth. 0 where the wall was not surveyed.
  */
 export function wallScribes(job: Job, rod: Rod): readonly Scribe[] {
   return wallEnds(job, rod).flatMap(({ run, side, wall }): Scribe[] => {
     const askew = wall ? fromSquareDeg(wall.directionDeg, run.along) : 0;
     if (Math.abs(askew) > MOST_ASKEW_DEG) return [];
     const overDepth = Math.abs(Math.tan(radians(askew))) * rod.depth;
-    const overHeight = Math.abs(Math.tan(radians(wall?.leanDeg ?? 0))) * rod.height;
+    const lean = Math.abs(Math.tan(radians(wall?.leanDeg ?? 0)));
     // Turned counter-clockwise, a wall at the right end comes nearer as it goes back: the unit touches there and gapes in front.
     const gapesInFront = askew !== 0 && askew > 0 === (side === 'right');
     const gapesAbove = (wall?.leanDeg ?? 0) > 0;
@@ -49,40 +49,61 @@ export function wallScribes(job: Job, rod: Rod): readonly Scribe[] {
       {
         where: `front, ${at}`,
         run: run.id,
-        length: rod.height,
-        most: overHeight + (gapesInFront ? overDepth : 0),
+        length: rod.frameHeight,
+        most: lean * rod.frameHeight + (gapesInFront ? overDepth : 0),
         left,
       },
       {
         where: `end of the top, ${at}`,
         run: run.id,
         length: rod.depth,
-        most: overDepth + (gapesAbove ? overHeight : 0),
+        most: overDepth + (gapesAbove ? lean * rod.height : 0),
         left,
       },
     ];
   });
 }
 
-/** What is scribed to the floor: in each run, what comes down to it in front of the frame, by the floor's fall below its highest point. */
+/**
+ * What is scribed to the floor: in each run, what is seen and comes down to it, by the floor's fall below its highest point where such a
+ * piece stands; `x`: where that is.
+ */
 export function floorScribes(parts: readonly Part[], rod: Rod, floor: Floor): readonly Scribe[] {
+  const seen = parts.filter((p) => (p.from !== 'framed' || p.finish !== 'bare') && extentOf(p, UP)[0] < MOST_GAP);
   return rod.runs.flatMap((run): Scribe[] => {
-    const down = parts.filter((p) => p.run === run.id && p.from !== 'framed' && lowestOf(p) < MOST_GAP);
+    const down = seen.filter((p) => p.run === run.id);
     if (!run.sound || down.length === 0) return [];
+    const [ax, ay] = run.along;
+    const line = run.origin[0] * ax + run.origin[1] * ay;
+    const { x, height } = down
+      .map((p) => extentOf(p, [ax, ay, 0]))
+      .map(([from, to]) => floor.lowest(run, clampedTo(run, from - line), clampedTo(run, to - line)))
+      .reduce((low, point) => (point.height < low.height ? point : low));
     const names = [...new Set(down.map((p) => p.name))];
-    const most = floor.datum - floor.lowest(run);
     const spare = down.map((p) => Math.max(0, ...(p.oversize ?? []).filter(isBelow).map((o) => o.amount)));
     return [
       {
         where: `floor, run ${run.id}: ${names.join(', ')}`,
         run: run.id,
         length: run.length,
-        most,
+        most: floor.datum - height,
         left: Math.min(...spare),
+        x,
       },
     ];
   });
 }
+
+/** What is scribed to the floor as the job has surveyed it; nothing where it is not. */
+export function surveyedFloorScribes({ survey }: Job, parts: readonly Part[], rod: Rod): readonly Scribe[] {
+  const floor = floorOf(survey.levels, rod);
+  return floor ? floorScribes(parts, rod, floor) : [];
+}
+
+/** What stands round a corner reaches beyond its run; the floor is known along it. */
+const clampedTo = ({ length }: RodRun, x: number): number => Math.min(length, Math.max(0, x));
+
+const UP = [0, 0, 1] as const;
 
 const isBelow = ({ side }: { readonly side: string }): boolean => /lower|bottom|foot/.test(side);
 

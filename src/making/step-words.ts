@@ -36,6 +36,9 @@ const VERBS: Readonly<Record<Hold['by'], string>> = {
   glue: 'glue',
 };
 
+/** Whether a part hangs on hinges: a flap, a door. */
+const isHung = ({ hardware = [] }: Part): boolean => hardware.some(({ what }) => /\bhinges?\b/.test(what));
+
 /** How a batch is put on, by how most of its parts are held: "glue and screw"; "fix" where nothing is said. */
 export function verbOf(batch: Batch): string {
   const ways = batch.map(({ holds = [] }) => {
@@ -74,6 +77,15 @@ export function basesOf(
   if (most.length === 0) return '';
   const named = most.map(([name, { parts }]) => (parts.size === 1 || /ing$/.test(name) ? name : plural(name)));
   return ` to the ${listOf(named)}`;
+}
+
+/** What is done with a batch: "screw 2 shelves to the bearers"; what has hinges is hung when the rest is on. `bases`: what it is put on. */
+export function puttingOn(batch: Batch, bases: (some: Batch) => string): string {
+  const [hung, rest] = [batch.filter(isHung), batch.filter((part) => !isHung(part))];
+  return [
+    ...(rest.length > 0 ? [`${verbOf(rest)} ${contentsOf(rest)}${bases(rest)}`] : []),
+    ...(hung.length > 0 ? [`hang ${contentsOf(hung)} on ${hung.length === 1 ? 'its' : 'their'} hinges`] : []),
+  ].join('; ');
 }
 
 /** A sentence from its words: a capital and a full stop. */

@@ -2,8 +2,10 @@ import type { Design } from '../vocabulary/design';
 import type { Step } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
 import { type Batch, groupsOf, putOn } from './order';
+import { postBolts } from './post-bolts';
 import { dryFit, settingUp, type Told } from './set-up';
-import { basesOf, contentsOf, sentence, verbOf } from './step-words';
+import { afterWhatTheyStandOn } from './stands';
+import { basesOf, contentsOf, puttingOn, sentence, verbOf } from './step-words';
 import type { Touching } from './touching';
 
 /**
@@ -15,10 +17,11 @@ export function stepsOf(made: Design, touching: Touching): readonly Step[] {
   const bench = made.sections.map(({ id }) => onBench(made, id, by, touching));
   const placed = new Set(bench.flatMap(({ steps }) => steps.flatMap((step) => step.parts)));
   const left = made.parts.filter((p) => !placed.has(p.mark));
+  const bolted = postBolts(made, by, touching);
   const steps: readonly Told[] = [
     ...bench.flatMap((section) => section.steps),
-    ...dryFit(made, left),
-    ...settingUp(made),
+    ...dryFit(made, left, bolted),
+    ...settingUp(made, bolted),
     ...onSite(made, left, placed, by, touching),
   ];
   return steps.map((step, i) => ({ number: i + 1, ...step }));
@@ -33,17 +36,17 @@ function onBench(
 ): { readonly steps: readonly Told[] } {
   const own = parts.filter((p) => p.inSection === id);
   const before = new Set<string>();
-  const { batches } = putOn(groupsOf(own, parts), new Set(), touching);
+  const { batches } = putOn(afterWhatTheyStandOn(groupsOf(own, parts), touching), new Set(), touching);
   const begun = new Set<string>();
   const steps = batches.map((batch): Told => {
     const where = placeOf(batch, own);
     const [{ from, run }] = batch;
     const isNew = from === 'framed' && batch.length > 1 && !begun.has(run);
     begun.add(run);
-    const bases = basesOf(batch, before, by, touching);
+    const bases = (some: Batch): string => basesOf(some, before, by, touching);
     const words = isNew
-      ? `${verbOf(batch)} ${contentsOf(batch)} together on the bench${where}; equal diagonals say that it is square${bases && `, then fix it${bases}`}`
-      : `${verbOf(batch)} ${contentsOf(batch)}${bases}${where}${scribing(batch)}`;
+      ? `${verbOf(batch)} ${contentsOf(batch)} together on the bench${where}; equal diagonals say that it is square${bases(batch) && `, then fix it${bases(batch)}`}`
+      : `${puttingOn(batch, bases)}${where}${scribing(batch)}`;
     for (const { mark } of batch) before.add(mark);
     return { place: 'workshop', section: id, parts: marksOf(batch), what: sentence(words) };
   });
@@ -71,9 +74,10 @@ function onSite(
   touching: Touching,
 ): readonly Told[] {
   const before = new Set(placed);
-  const { batches, loose } = putOn(groupsOf(left, parts), placed, touching);
+  const { batches, loose } = putOn(afterWhatTheyStandOn(groupsOf(left, parts), touching), placed, touching);
   const steps = batches.map((batch): Told => {
-    const words = `${verbOf(batch)} ${contentsOf(batch)}${basesOf(batch, before, by, touching)}${scribed(batch)}`;
+    const bases = (some: Batch): string => basesOf(some, before, by, touching);
+    const words = `${puttingOn(batch, bases)}${scribed(batch)}`;
     for (const { mark } of batch) before.add(mark);
     return { place: 'site', parts: marksOf(batch), what: sentence(words) };
   });

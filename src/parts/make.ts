@@ -1,21 +1,27 @@
 import { toStep } from '../base/round';
 import { volumeOf } from '../base/solid/volume';
-import type { PartDraft, Piece } from '../vocabulary/part';
+import type { Part, PartDraft } from '../vocabulary/part';
 import { measure } from './measure';
 
 /** Cubic metres in a cubic millimetre. */
 const M3_PER_MM3 = 1e-9;
 
+/** When a part is fitted, and on which section it leaves. */
+export type Fitting = Pick<Part, 'fitted' | 'inSection'>;
+
+const IN_ONE_PIECE: Fitting = { fitted: 'workshop' };
+
 /**
- * Pieces from drafts, in the drafts' order: marks (run, code, number within both), sizes, ends, volumes and weights.
+ * Parts from drafts, in the drafts' order: marks (run, code, number within both), sizes, ends, volumes and weights.
  * `densityOf` gives kg/m³ of a stock item by its id; `roundingStep` (mm) is what shop lengths are rounded to, here and nowhere
- * else. Throws for a step or density that is not above 0.
+ * else; `fittingOf` says when each is fitted (not given: in the workshop). Throws for a step or density that is not above 0.
  */
 export function makeParts(
   drafts: readonly PartDraft[],
   densityOf: (material: string) => number,
   roundingStep: number,
-): Piece[] {
+  fittingOf: (draft: PartDraft) => Fitting = () => IN_ONE_PIECE,
+): Part[] {
   if (!(roundingStep > 0)) throw new Error(`lengths can't be rounded to ${roundingStep} mm; the step must be above 0`);
   const numbers = new Map<string, number>();
   return drafts.map((draft) => {
@@ -27,6 +33,7 @@ export function makeParts(
     const volumeMm3 = volumeOf(draft.shape);
     return {
       ...draft,
+      ...fittingOf(draft),
       mark: `${stem}${number}`,
       size,
       shopLength: toStep(size.length, roundingStep),

@@ -40,14 +40,15 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
   };
 }
 
-/** Corners in plan of as much of a part as lies between two lines across its run. */
+/** Corners in plan of as much of a part as lies between two lines across its run; cut square where it is cut. */
 function within(lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] {
   const at = run.origin[0] * run.along[0] + run.origin[1] * run.along[1];
+  const [low, high] = [Math.max(from, lying.from), Math.min(to, lying.to)];
   const inside = cornersInPlan(lying.part).filter(([x, y]) => {
     const along = x * run.along[0] + y * run.along[1] - at;
-    return along >= from && along <= to;
+    return along >= low && along <= high;
   });
-  const cut = [from, to].filter((x) => x > lying.from && x < lying.to);
+  const cut = [...(low > lying.starts ? [low] : []), ...(high < lying.ends ? [high] : [])];
   return [...inside, ...cut.flatMap((x) => rectangle(run, x, x, lying.d[0], lying.d[1]).slice(1, 3))];
 }
 

@@ -1,9 +1,8 @@
 import type { Vec2 } from '../vocabulary/geometry';
 import type { JoinMark } from '../vocabulary/job';
-import type { PartDraft } from '../vocabulary/part';
 import type { Rod, RodRun, RunJoin } from '../vocabulary/rod';
 import { type Atom, atomOf } from './atoms';
-import { divides, inPieces, type Lying, lyingIn, reachOf, share } from './lying';
+import { divides, inPieces, inStretches, type Lying, type LyingByRun, reachOf, share } from './lying';
 
 /** A place where the unit could be taken apart, as it comes along the runs from left to right. */
 export interface Spot {
@@ -33,25 +32,13 @@ export interface Chain {
 export type Places = (run: RodRun) => readonly Omit<RunJoin, 'id'>[];
 
 /** A unit laid out along its runs, made without joins: where it could be parted, and what lies between. */
-export function chainOf(
-  rod: Rod,
-  parts: readonly PartDraft[],
-  weigh: (draft: PartDraft) => number,
-  places: Places,
-): Chain {
-  const byRun = new Map<string, PartDraft[]>();
-  for (const part of parts) {
-    if (part.fit === 'site') continue;
-    const mine = byRun.get(part.run);
-    if (mine) mine.push(part);
-    else byRun.set(part.run, [part]);
-  }
+export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
   const sound = rod.runs.filter((run) => run.sound);
   const spots: Spot[] = [];
   const atoms: Atom[] = [];
   const spans = new Map<number, Span[]>();
   sound.forEach((run, i) => {
-    const mine = (byRun.get(run.id) ?? []).map((part) => lyingIn(part, weigh(part), run));
+    const mine = lying.get(run.id) ?? [];
     const number = run.jobIndex === null ? (i === 0 ? 0 : undefined) : run.jobIndex + 1;
     if (i === 0) spots.push({ ...NOTHING, kind: 'end', run: run.id, x: run.left.frameAt });
     const here = (run.jobIndex === null ? [] : places(run)).map((p) =>
@@ -73,12 +60,12 @@ export function chainOf(
     };
     const first = atoms.length;
     const single: Lying[] = [];
-    for (const lying of mine.flatMap((l) => inPieces(l, lines))) {
-      const reach = reachOf(lying, lines, corners);
-      if (reach.from === reach.to) single.push(lying);
+    for (const piece of mine.flatMap((l) => inPieces(l, lines))) {
+      const reach = reachOf(piece, lines, corners);
+      if (reach.from === reach.to) single.push(piece);
       else {
         const list = spans.get(first + reach.from) ?? [];
-        list.push({ last: first + reach.to, atom: atomOf(run, [lying], -Infinity, Infinity, true) });
+        list.push({ last: first + reach.to, atom: atomOf(run, [piece], -Infinity, Infinity, true) });
         spans.set(first + reach.from, list);
       }
     }
@@ -86,8 +73,9 @@ export function chainOf(
     // Beside a corner pieces are mitred, so that the box of an L is told by their corners, not by the run's rectangle.
     const mitred = (k: number): boolean =>
       (k === 1 && run.left.kind === 'corner') || (k === edges.length - 1 && run.right.kind === 'corner');
+    const between = inStretches(single, lines);
     for (let k = 1; k < edges.length; k++) {
-      const atom = atomOf(run, single, edges[k - 1], edges[k], mitred(k));
+      const atom = atomOf(run, between[k - 1], edges[k - 1], edges[k], mitred(k));
       atoms.push(k === 1 || k === edges.length - 1 ? withScribe(atom, run, k === 1, k === edges.length - 1) : atom);
     }
     spots.push(...here, last);

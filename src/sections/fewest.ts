@@ -5,48 +5,43 @@ import type { Atom } from './atoms';
 import type { Chain, Spot } from './chain';
 import { breachesOf, type Load } from './limits';
 
-/**
- * Weights before joins are made are true to about so much: module studs stand elsewhere in a shorter frame. A stretch that is over the limit
- * by less is tried, and judged by what is then made.
- */
-const TRUE_TO = 0.04;
-
 /** One way of parting a unit: spots by number, and for each stretch its key in `known`. */
 export interface Parting {
   readonly marks: readonly JoinMark[];
   readonly keys: readonly string[];
+  /** What each stretch was estimated to weigh, kg. */
+  readonly estimates: readonly number[];
   /** Stretches that break a limit, as far as is known. */
   readonly over: number;
-}
-
-/**
- * The fewest sections that keep the limits: then the fewest joins under strips, then the most even weights. A stretch between two neighbouring
- * spots is allowed whatever it weighs, for it can't be divided.
- * @param known loads of stretches that have been made, by key; they count instead of the estimate.
- * @param apart how far two joins of one run must be from one another, mm.
- */
-export function fewest(chain: Chain, carry: Carry, known: ReadonlyMap<string, Load>, apart: number): Parting {
-  const pillars = solve(chain, carry, known, apart, (s) => s.kind !== 'strip');
-  if (pillars.over === 0) return pillars;
-  const strips = solve(chain, carry, known, apart, () => true);
-  return strips.over < pillars.over ? strips : pillars;
 }
 
 /** Stretches over a limit, sections, joins under strips, sum of squared weights: in this order. */
 type Cost = readonly [number, number, number, number];
 
-function solve(
+/** The best way to a station: what it costs, the station before, and what the stretch from there was estimated to weigh, kg. */
+interface Step {
+  readonly cost: Cost;
+  readonly back: number;
+  readonly estimate: number;
+}
+
+/**
+ * The fewest sections that keep the limits: then the fewest joins under strips, then the most even weights. A stretch between two neighbouring
+ * spots is allowed whatever it weighs, for it can't be divided.
+ * @param trueTo how much lighter than estimated a stretch may turn out, as a part of its weight: one that is over the limit by less is allowed.
+ * @param known loads of stretches that have been made, by key; they count instead of the estimate.
+ * @param apart how far two joins of one run must be from one another, mm.
+ */
+export function fewest(
   { spots, atoms, spans }: Chain,
   carry: Carry,
+  trueTo: number,
   known: ReadonlyMap<string, Load>,
   apart: number,
-  usable: (spot: Spot) => boolean,
 ): Parting {
   const n = spots.length - 1;
-  const stations = spots.flatMap((s, i) =>
-    i === 0 || i === n || (usable(s) && (s.mark || s.kind === 'flap')) ? [i] : [],
-  );
-  const best: ({ readonly cost: Cost; readonly back: number } | undefined)[] = [{ cost: [0, 0, 0, 0], back: -1 }];
+  const stations = spots.flatMap((s, i) => (i === 0 || i === n || s.mark || s.kind === 'flap' ? [i] : []));
+  const best: (Step | undefined)[] = [{ cost: [0, 0, 0, 0], back: -1, estimate: 0 }];
   for (let b = 1; b < stations.length; b++) {
     const stretch = new Stretch(spots, atoms, spans, stations[b]);
     for (let a = b - 1; a >= 0; a--) {
@@ -56,14 +51,15 @@ function solve(
       const before = best[a];
       if (before && (single || farApart(spots[from], spots[to], apart))) {
         const load = known.get(keyOf(spots, from, to));
-        const judged = load ?? stretch.load(1 - TRUE_TO);
+        const judged = load ?? stretch.load(1 - trueTo);
         const over = breachesOf(judged, carry).some((breach) => !stretch.unavoidable(breach, carry));
         // Longer stretches only get heavier and longer.
         if (over && !single) {
           if (!load) break;
           continue;
         }
-        const weight = (load ?? stretch.load(1)).weightKg;
+        const estimate = stretch.load(1).weightKg;
+        const weight = load?.weightKg ?? estimate;
         const { cost } = before;
         const now: Cost = [
           cost[0] + Number(over),
@@ -72,7 +68,7 @@ function solve(
           cost[3] + weight * weight,
         ];
         const old = best[b];
-        if (!old || less(now, old.cost)) best[b] = { cost: now, back: a };
+        if (!old || less(now, old.cost)) best[b] = { cost: now, back: a, estimate };
       }
       if (spots[from].kind === 'flap') break;
     }
@@ -90,23 +86,21 @@ const farApart = (a: Spot, b: Spot, apart: number): boolean => a.run !== b.run |
 const keyOf = (spots: readonly Spot[], from: number, to: number): string =>
   `${spots[from].run} ${spots[from].x} – ${spots[to].run} ${spots[to].x}`;
 
-function traced(
-  spots: readonly Spot[],
-  stations: readonly number[],
-  best: readonly ({ readonly cost: Cost; readonly back: number } | undefined)[],
-): Parting {
+function traced(spots: readonly Spot[], stations: readonly number[], best: readonly (Step | undefined)[]): Parting {
   const marks: JoinMark[] = [];
   const keys: string[] = [];
+  const estimates: number[] = [];
   let at = stations.length - 1;
   const over = best[at]?.cost[0] ?? 0;
   while (at > 0) {
     const back = best[at]?.back ?? 0;
     keys.unshift(keyOf(spots, stations[back], stations[at]));
+    estimates.unshift(best[at]?.estimate ?? 0);
     const { mark, kind } = spots[stations[back]];
     if (back > 0 && mark && kind !== 'flap') marks.unshift(mark);
     at = back;
   }
-  return { marks, keys, over };
+  return { marks, keys, estimates, over };
 }
 
 /** A growing stretch that ends at one spot and reaches further and further back. */

@@ -9,6 +9,9 @@ export interface Lying {
   readonly weightKg: number;
   readonly from: number;
   readonly to: number;
+  /** Where the part itself starts and ends, of which this may be a piece. */
+  readonly starts: number;
+  readonly ends: number;
   readonly d: readonly [number, number];
   readonly z: readonly [number, number];
   readonly meets: PartDraft['meets'];
@@ -16,8 +19,34 @@ export interface Lying {
   readonly whole: boolean;
 }
 
-/** A part as it lies along its run. */
-export function lyingIn(part: PartDraft, weightKg: number, run: RodRun): Lying {
+export type LyingByRun = ReadonlyMap<string, readonly Lying[]>;
+
+/** All that may leave the workshop on a section, by run. */
+export function layAlong(
+  runs: readonly RodRun[],
+  drafts: readonly PartDraft[],
+  weigh: (draft: PartDraft) => number,
+): LyingByRun {
+  const of = new Map(runs.map((run) => [run.id, { run, lying: [] as Lying[] }]));
+  for (const draft of drafts) {
+    const there = draft.fit === 'site' ? undefined : of.get(draft.run);
+    there?.lying.push(lyingIn(draft, weigh(draft), there.run));
+  }
+  return new Map([...of].map(([id, { lying }]) => [id, lying]));
+}
+
+/** Parts sorted into the stretches between lines across their run; one that lies across a line is in both. */
+export function inStretches(parts: readonly Lying[], lines: readonly number[]): readonly (readonly Lying[])[] {
+  const stretches: Lying[][] = Array.from({ length: lines.length + 1 }, () => []);
+  for (const lying of parts) {
+    let k = 0;
+    while (k < lines.length && lines[k] <= lying.from) k++;
+    for (stretches[k].push(lying); k < lines.length && lines[k] < lying.to; ) stretches[++k].push(lying);
+  }
+  return stretches;
+}
+
+function lyingIn(part: PartDraft, weightKg: number, run: RodRun): Lying {
   const [from, to] = alongRun(part, run);
   const [x, y] = run.front;
   return {
@@ -25,6 +54,8 @@ export function lyingIn(part: PartDraft, weightKg: number, run: RodRun): Lying {
     weightKg,
     from,
     to,
+    starts: from,
+    ends: to,
     d: extentOf(part, [x, y, 0]),
     z: extentOf(part, [0, 0, 1]),
     meets: part.meets,

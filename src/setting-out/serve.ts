@@ -22,7 +22,7 @@ export function place(
   frame: Frame,
   bars: readonly Barred[],
 ): readonly Refused[] {
-  if (served(wish, studs, wish.centred ? SAME_LENGTH : face / 2 - LEAST_EDGE)) return [];
+  if (served(wish, studs, (wish.centred ? 0 : face / 2 - LEAST_EDGE) + SAME_LENGTH)) return [];
   const centre = placeFor(wish, studs, face, frame, bars);
   if (centre !== undefined) {
     studs.push({ centre, reasons: [wish.reason], needed: true });

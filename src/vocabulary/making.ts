@@ -92,6 +92,8 @@ export interface Scribe {
   /** The most that comes off, and what was left on for it. */
   readonly most: number;
   readonly left: number;
+  /** Where along the run most comes off, when that is at one place. */
+  readonly x?: number;
 }
 
 /** Existing skirting to notch over. */

@@ -107,8 +107,8 @@ export interface PartDraft {
   readonly work?: readonly string[];
 }
 
-/** One thing to cut, before it is known on which section it leaves the workshop. */
-export interface Piece extends PartDraft {
+/** One thing to cut, and when it is fitted. */
+export interface Part extends PartDraft {
   /** Stable name pencilled on the piece: run, code, number. */
   readonly mark: string;
   /** Exact overall size, long point to long point. Of a stick's two section sides the greater is the width, as timber is named. */
@@ -119,10 +119,6 @@ export interface Piece extends PartDraft {
   readonly ends: readonly [EndCut, EndCut];
   readonly volumeMm3: number;
   readonly weightKg: number;
-}
-
-/** One thing to cut, and when it is fitted. */
-export interface Part extends Piece {
   /** Workshop-fitted parts leave the workshop on a section; site-fitted ones loose. */
   readonly fitted: 'workshop' | 'site';
   /** The section it leaves on; undefined for a site-fitted part. */

@@ -34,4 +34,23 @@ describe('the rod of a run set out by hand', () => {
       '-37.3',
     );
   });
+
+  it('draws joins as chain lines through every lane, with their ids above', () => {
+    const run = byHand.rod.runs[0]!;
+    const join = { id: 'J1', x: 900, behind: 'pillar', coverFrom: 830, coverTo: 970 } as const;
+    const before = { ...run, id: 'Z', joinAtRight: 'J0' };
+    const runs = [before, { ...run, joins: [join], joinAtRight: 'J2' }];
+    const drawn = rodDrawing({ ...byHand, rod: { ...byHand.rod, runs } }, 'A');
+    const chains = of(drawn, 'line').filter((line) => line.style === 'chain');
+    const xs = [0, 900, 1800];
+    // Three lanes.
+    expect(chains.map((line) => line.points[0][0])).toEqual([...xs, ...xs, ...xs]);
+    const names = of(drawn, 'text').filter((text) => text.text.startsWith('J'));
+    expect(names.map((text) => [text.text, text.at[0]])).toEqual([
+      ['J0', 0],
+      ['J1', 900],
+      ['J2', 1800],
+    ]);
+    expect(names.every((text) => text.at[1] <= drawn.bounds.max[1])).toBe(true);
+  });
 });

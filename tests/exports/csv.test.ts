@@ -1,48 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { cuttingCsv, partsCsv, rodCsv } from '../../src/exports/csv';
-import { cuttingJson } from '../../src/exports/json';
+import { partsCsv, rodCsv } from '../../src/exports/csv';
 import { csvText } from '../../src/exports/table/csv-text';
-import { alike } from '../../src/flow';
-import type { Part } from '../../src/vocabulary/part';
-import { box, byHand } from '../drawings/fixture';
-
-/** Reads CSV by the grammar of RFC 4180, section 2: the other side of the writer, written apart from it. */
-function readCsv(marked: string): string[][] {
-  const text = marked.replace(/^\ufeff/, '');
-  const rows: string[][] = [];
-  let row: string[] = [];
-  const cell = /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/y;
-  while (cell.lastIndex < text.length) {
-    const at = cell.lastIndex;
-    const found = cell.exec(text);
-    if (!found) throw new Error(`not RFC 4180 at ${at}: ${text.slice(at, at + 20)}`);
-    row.push(found[1]?.replace(/""/g, '"') ?? found[2]);
-    if (found[3] === ',') continue;
-    rows.push(row);
-    row = [];
-  }
-  return rows;
-}
-
-const table = (text: string): Record<string, string>[] => {
-  const [head, ...rows] = readCsv(text);
-  return rows.map((row) => Object.fromEntries(head.map((name, i) => [name, row[i]])));
-};
-
-const part = (change: Partial<Part> = {}): Part => ({
-  ...box({
-    kind: 'skirting',
-    mark: 'A-SK1',
-    name: 'skirting',
-    from: 'finished',
-    x: [100, 702.5],
-    z: [0, 120],
-    d: [12, 30],
-  }),
-  ...change,
-});
-const withParts = (parts: readonly Part[], units: 'mm' | 'inch' = 'mm') =>
-  partsCsv({ job: { ...byHand.job, units }, parts });
+import { byHand } from '../drawings/fixture';
+import { part, readCsv, table, withParts } from './read-csv';
 
 describe('the text of a table', () => {
   it('quotes commas, quotes and line ends, and ends every row with CRLF (RFC 4180)', () => {
@@ -225,78 +185,6 @@ describe('the parts table', () => {
     const rows = table(withParts([part()], 'inch'));
     expect(rows[0]).toMatchObject({ 'length mm': '602.5', 'length in': '23 23/32"', 'width in': '4 23/32"' });
     expect(table(withParts([part()]))[0]).not.toHaveProperty('length in');
-  });
-});
-
-describe('the cutting list', () => {
-  const rows = table(cuttingCsv(byHand, alike));
-  const nets = rows.filter((row) => row.part === 'noggin');
-
-  it('has identical parts in one row, with their number and marks', () => {
-    expect(nets.map((row) => [row['number off'], row.marks, row['length mm']])).toEqual([
-      ['1', 'A-NG1', '343'],
-      ['3', 'A-NG2 A-NG3 A-NG4', '362'],
-      ['1', 'A-NG5', '143'],
-    ]);
-    expect(rows.find((row) => row.part === 'stud')).toMatchObject({ 'number off': '6', material: 'Sawn 38 × 63' });
-  });
-
-  it('leaves none out and names none twice', () => {
-    const marks = rows.flatMap((row) => row.marks.split(' '));
-    expect(marks.sort()).toEqual(byHand.parts.map((one) => one.mark).sort());
-    expect(rows.reduce((sum, row) => sum + Number(row['number off']), 0)).toBe(byHand.parts.length);
-  });
-
-  it('gives weight each, which with the numbers makes up the whole', () => {
-    const whole = byHand.parts.reduce((sum, one) => sum + one.weightKg, 0);
-    const sum = rows.reduce((total, row) => total + Number(row['number off']) * Number(row['weight each kg']), 0);
-    // Each is rounded to a gram.
-    expect(Math.abs(sum - whole)).toBeLessThan(0.0005 * byHand.parts.length);
-  });
-
-  it('says all that one cuts by, as the parts table does', () => {
-    const heads = (text: string): string[] => readCsv(text)[0];
-    const cut = heads(partsCsv(byHand)).filter((head) =>
-      /^section|length|width|thick|point|cut|deg|side|same|edge|groove|work|left on/.test(head),
-    );
-    expect(cut.length).toBeGreaterThan(15);
-    expect(heads(cuttingCsv(byHand, alike))).toEqual(expect.arrayContaining(cut));
-  });
-});
-
-describe('the cutting list of parts with stuff left on', () => {
-  const oversize = [
-    { side: 'left end', amount: 15, on: 'length', reason: 'to scribe' },
-    { side: 'right end', amount: 10, on: 'length', reason: 'to scribe' },
-    { side: 'lower edge', amount: 5, on: 'width', reason: 'to fit to the floor' },
-  ] as const;
-  const cut = (units: 'mm' | 'inch') =>
-    table(cuttingCsv({ job: { ...byHand.job, units }, parts: [part({ oversize }), part({ mark: 'A-SK2' })] }, alike));
-
-  it('has the size to saw to, and the finished one beside', () => {
-    const [over, plain] = cut('mm');
-    // 602.5 + 15 + 10; 120 + 5.
-    expect(over).toMatchObject({
-      'length mm': '627.5',
-      'width mm': '125',
-      'exact length mm': '627.5',
-      'short point mm': '627.5',
-      'finished length mm': '602.5',
-      'finished width mm': '120',
-    });
-    expect(over['left on']).toContain('length + 15 at the left end');
-    expect(plain).toMatchObject({ 'length mm': '602.5', 'width mm': '120', 'left on': '', 'finished length mm': '' });
-  });
-
-  it('in inches too', () => {
-    // 627.5 mm = 24.7047 in; 24 45/64.
-    expect(cut('inch')[0]['length in']).toBe('24 45/64"');
-  });
-
-  it('as JSON has both sizes', () => {
-    const { alike: rows } = JSON.parse(cuttingJson({ job: byHand.job, parts: [part({ oversize })] }, alike));
-    expect(rows[0].sawn).toEqual({ length: 627.5, width: 125, thickness: 18, shopLength: 627.5 });
-    expect(rows[0].part.size.length).toBe(602.5);
   });
 });
 

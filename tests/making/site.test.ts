@@ -18,7 +18,8 @@ describe('the floor between surveyed points', () => {
     expect(floor?.at(a, 2300)).toBe(-8);
     expect(floor?.at(a, -50)).toBe(0);
     expect(floor?.datum).toBe(0);
-    expect(floor?.lowest(a)).toBe(-8);
+    expect(floor?.lowest(a)).toEqual({ x: 2000, height: -8 });
+    expect(floor?.lowest(a, 500, 1000)).toEqual({ x: 1000, height: -4 });
   });
 
   it('of a run without points is that of the nearest, and a note says so', () => {
@@ -64,7 +65,10 @@ describe('packers', () => {
   });
 
   it('are none under rails, which the posts at their ends carry', () => {
-    const made = design(jobOf({ survey: fall, elements: { carcass: { build: true, toeDepth: 0, toeHeight: 0 } } }));
+    const runs = [{ length: 1800, rhythm: { by: 'count', count: 3 } as const }];
+    const made = design(
+      jobOf({ runs, survey: fall, elements: { carcass: { build: true, toeDepth: 0, toeHeight: 0 } } }),
+    );
     const lying = made.parts.filter((p) => p.code === 'CR' || p.code === 'RA').filter((p) => p.place.origin[2] < 0.5);
     // Four cross frames with a rail at their foot each, three rear rails of less than 600 between them.
     expect(lying.length).toBeGreaterThanOrEqual(7);
@@ -119,24 +123,26 @@ const between = {
 
 describe('scribes at walls', () => {
   it('take what the wall leans over the height and is out of square over the depth', () => {
-    // tan 1° · 1100 = 19.201; tan 2° · 400 = 13.968. Turned counter-clockwise, the wall at the right gapes in front, at the left behind.
+    // The front to the underside of the top, 1100 − 40: tan 1° · 1060 = 18.502; the top at 1100: 19.201; tan 2° · 400 = 13.968.
+    // Turned counter-clockwise, the wall at the right gapes in front, at the left behind.
     const { scribes } = making(design(jobOf({ ...between, survey: walls({ directionDeg: 92, leanDeg: 1 }) }))).site;
-    const [lean, askew] = [1100 * Math.tan(Math.PI / 180), 400 * Math.tan(Math.PI / 90)];
+    const [front, top] = [1060, 1100].map((height) => height * Math.tan(Math.PI / 180));
+    const askew = 400 * Math.tan(Math.PI / 90);
     const rows = scribes.map((s) => [s.where.split(' end of run')[0], s.length, s.left]);
     expect(rows).toEqual([
-      ['front, left', 1100, 15],
+      ['front, left', 1060, 15],
       ['end of the top, left', 400, 15],
-      ['front, right', 1100, 15],
+      ['front, right', 1060, 15],
       ['end of the top, right', 400, 15],
     ]);
     const most = scribes.map((s) => s.most);
-    for (const [i, value] of [lean, askew + lean, lean + askew, askew + lean].entries())
+    for (const [i, value] of [front, askew + top, front + askew, askew + top].entries())
       expect(most[i]).toBeCloseTo(value, 9);
   });
 
   it('open to the floor where the wall leans in: the top meets it', () => {
     const { scribes } = making(design(jobOf({ ...between, survey: walls({ leanDeg: -1 }) }))).site;
-    expect(scribes.map((s) => Math.round(s.most * 100) / 100)).toEqual([19.2, 0, 19.2, 0]);
+    expect(scribes.map((s) => Math.round(s.most * 100) / 100)).toEqual([18.5, 0, 18.5, 0]);
   });
 
   it('are told without a figure where the wall was not surveyed, and not at all at a free end', () => {

@@ -4,7 +4,8 @@ import { boundsInRoom } from '../../src/base/solid/extent';
 import { design, making } from '../../src/flow';
 import { contactsOf } from '../../src/making/contacts';
 import { groupsOf, putOn } from '../../src/making/order';
-import { basesOf, contentsOf, listOf, plural, verbOf } from '../../src/making/step-words';
+import { afterWhatTheyStandOn, standsOn } from '../../src/making/stands';
+import { basesOf, contentsOf, listOf, plural, puttingOn, verbOf } from '../../src/making/step-words';
 import { touchingOf } from '../../src/making/touching';
 import type { Design } from '../../src/vocabulary/design';
 import type { Job } from '../../src/vocabulary/job';
@@ -57,6 +58,24 @@ describe('the order in which parts go on', () => {
   });
 });
 
+describe('what stands on another', () => {
+  const put = (mark: string, z: number, kind: string) =>
+    block(mark, [0, -30, z], [100, 18, 100], { kind, code: mark.slice(0, 2), from: 'finished' });
+  const [board, base, stone] = [put('PI1', 200, 'pillar'), put('PS1', 100, 'pillar'), put('BK1', 0, 'plinth')];
+  const ordered = (...groups: (typeof board)[][]) =>
+    marks(afterWhatTheyStandOn(groups, touchingOf(contactsOf(groups.flat()))));
+
+  it('comes after it, whatever the order of kinds', () => {
+    expect(ordered([board], [base], [stone])).toEqual(['BK1', 'PS1', 'PI1']);
+    expect(ordered([stone], [base], [board])).toEqual(['BK1', 'PS1', 'PI1']);
+  });
+
+  it('and where two groups stand on one another in turn the order stays', () => {
+    const high = put('BK2', 300, 'plinth');
+    expect(ordered([board], [stone, high], [base])).toEqual(['PI1', 'BK1 BK2', 'PS1']);
+  });
+});
+
 describe('the words of a step', () => {
   it('count things as one speaks', () => {
     expect(['stud', 'shelf', 'skirting', 'batch', 'bearer'].map(plural)).toEqual([
@@ -82,6 +101,18 @@ describe('the words of a step', () => {
     // A post that is bolted to the next section's is screwed on the bench.
     expect(verbOf([block('X', [0, 0, 0], [10, 10, 10], { holds: [screw, { ...screw, by: 'bolt' }] })])).toBe('screw');
     expect(verbOf([block('X', [0, 0, 0], [10, 10, 10], { holds: [{ ...screw, by: 'bolt' }] })])).toBe('bolt');
+  });
+
+  it('hang what has hinges, when the rest is on', () => {
+    const hinged = block('LF1', [0, 0, 0], [10, 10, 10], {
+      name: 'flap',
+      hardware: [{ what: 'counter flap hinge', count: 2 }],
+      holds: [{ by: 'screw', through: 2, where: { at: 'all', each: 12 }, rule: '' }],
+    });
+    const bases = () => ' to the jamb';
+    expect(puttingOn([hinged], bases)).toBe('hang 1 flap on its hinges');
+    expect(puttingOn([hinged, hinged], bases)).toBe('hang 2 flaps on their hinges');
+    expect(puttingOn([hinged, lower], bases)).toBe('fix 1 plate to the jamb; hang 1 flap on its hinges');
   });
 
   it('name what it is put on, the commonest first, and nothing where there is nothing yet', () => {
@@ -125,6 +156,37 @@ describe('the steps of a counter in two sections', () => {
     }
   });
 
+  it('bolt the rear posts at the join with it: bored at the dry fit, drawn up on site, bought once', () => {
+    const behind = design(
+      jobOf({
+        runs: [{ length: 3600 }],
+        joins: { by: 'least' },
+        carry: { vanLength: 2400 },
+        elements: { carcass: { build: true } },
+        fit: { bolts: [150, 500, 850] },
+      }),
+    );
+    expect(behind.joins).toHaveLength(1);
+    const { steps: told, fixings } = making(behind);
+    const says = (place: string) => told.filter((s) => s.place === place).map((s) => s.what);
+    expect(says('dry fit')[0]).toMatch(
+      /bore through both studs for 3 bolts, 150, 500 and 850 above the floor, and for 2 through the rear posts\.$/,
+    );
+    expect(says('site')).toContain(
+      'Draw S1 and S2 together at J1 with 3 bolts and 2 through the rear posts, faces flush.',
+    );
+    // 3 through the studs and 2 through the posts.
+    expect(fixings.totals.find((line) => line.item === 'bolt-m8x90')?.amount).toBe(5);
+  });
+
+  it('are packed up together, one by itself', () => {
+    const set = (made: Design) => making(made).steps.find((s) => s.what.startsWith('Set '))?.what;
+    const levels = [{ run: 1, along: 0, height: 0 }];
+    const said = { runs: [{ length: 3600 }], carry: { vanLength: 2400 }, survey: { levels } };
+    expect(set(design(jobOf({ ...said, joins: { by: 'least' } })))).toMatch(/^Set S1 and S2 in place, pack them up/);
+    expect(set(design(jobOf(said)))).toMatch(/^Set S1 in place, pack it up/);
+  });
+
   it('leave what is fitted on site for the site, the top after the front', () => {
     const onSite = new Set(steps.filter((s) => s.place === 'site').flatMap((s) => s.parts));
     expect([...onSite].sort()).toEqual(
@@ -160,6 +222,11 @@ function faultsOf(made: Design): readonly string[] {
     if (!held && !firsts.has(part.mark) && boundsInRoom(part).min[2] > 0.5)
       faults.push(`${part.mark} hangs in the air`);
     const told = steps.find((s) => s.number === step);
+    for (const other of touching.get(part.mark) ?? []) {
+      const [base, its] = [made.parts.find((p) => p.mark === other), steps.find((s) => s.number === at.get(other))];
+      if (base && standsOn(part, base) && its?.place === told?.place && (its?.number ?? 0) > (step ?? 0))
+        faults.push(`${part.mark} comes before ${other}, on which it stands`);
+    }
     if (told?.place === 'workshop' && (part.fitted !== 'workshop' || part.inSection !== told.section))
       faults.push(`${part.mark} is put on in the wrong place`);
   }

@@ -5,6 +5,9 @@ import { jobOf as job, type Said } from '../elements/job-of';
 const WIDE = { vanLength: 14_000, vanWidth: 3000, routeDoorWidth: 6000, liftKg: 50, people: 4 };
 const jobOf = (said: Said): Job => job({ ...said, carry: { ...WIDE, ...said.carry } });
 
+/** Middles of the eight pillars that divide 4616.9 between end pillars of 140 into nine bays: (4616.9 − 140) / 9 apart. */
+const PILLARS = Array.from({ length: 8 }, (_, i) => 70 + ((4616.9 - 140) / 9) * (i + 1));
+
 /** Jobs with which a property once failed, cut down to what made it fail, and what was wrong then. */
 export const PINNED: Readonly<Record<string, Job>> = {
   'a sharp outside corner left the butting frame’s wedge open': jobOf({
@@ -52,5 +55,14 @@ export const PINNED: Readonly<Record<string, Job>> = {
       pillar: { rhythm: 'count', bays: 2 },
       top: { longest: 3020.5, jointClear: 289.9 },
     },
+  }),
+  'where joints of a top could keep no more than so far clear of joins, the last digits chose among them': jobOf({
+    runs: [{ length: 4616.9, rhythm: { by: 'count', count: 9 } }],
+    leftEnd: { kind: 'free' },
+    rightEnd: { kind: 'free' },
+    depth: 600,
+    // Behind the pillars, 492.7 apart, but for the third from the left.
+    joins: { by: 'hand', at: PILLARS.filter((_, i) => i !== 2).map((x) => ({ run: 1, x })) },
+    elements: { frame: { datum: 'right' }, top: { longest: 2101.4, jointClear: 286.3 } },
   }),
 };

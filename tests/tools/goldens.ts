@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { elevationOf } from '../../src/drawings/elevation.ts';
 import { cuttingCsv, partsCsv } from '../../src/exports/csv.ts';
-import { elevationSheet, rodSheet } from '../../src/exports/sheets.ts';
+import { behindSheet, elevationSheet, rodSheet } from '../../src/exports/sheets.ts';
 import { alike, design, elevation, readJob, rodDrawing } from '../../src/flow.ts';
 import type { Design } from '../../src/vocabulary/design.ts';
 
@@ -19,6 +20,8 @@ export interface Golden {
 
 /** Runs besides the first of which elevations are kept too: both sides of an inside corner, a short run between two mitres. */
 const MORE_RUNS: Readonly<Record<string, string>> = { 'inside-corner': 'B', canted: 'B', 'corner-return': 'B' };
+/** The example that is kept from behind too: shelves, doors, openings, joins. */
+const FROM_BEHIND = 'corner-return';
 /** The example that is kept in inches too. */
 const IN_INCHES = 'corner-return';
 
@@ -37,7 +40,11 @@ export function goldens(): readonly Golden[] {
     ];
   });
   const inches = (): Design => design({ ...workedExample(IN_INCHES).job, units: 'inch', maker: { name: 'A. Joiner' } });
-  return [...all, ...elevations(`${IN_INCHES}.inch`, inches, () => 'B')];
+  const behind = {
+    file: `${FROM_BEHIND}.behind.svg`,
+    make: () => behindSheet(workedExample(FROM_BEHIND), 'A', (made, run) => elevationOf(made, run, 'behind')),
+  };
+  return [...all, behind, ...elevations(`${IN_INCHES}.inch`, inches, () => 'B')];
 }
 
 const elevations = (name: string, worked: () => Design, run: () => string): readonly Golden[] =>

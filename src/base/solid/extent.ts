@@ -1,7 +1,8 @@
-import type { Place, Vec2, Vec3 } from '../../vocabulary/geometry';
-import type { Shape } from '../../vocabulary/shape';
+import type { Outline, Place, Vec2, Vec3 } from '../../vocabulary/geometry';
+import type { EndPlane, Shape, Stick } from '../../vocabulary/shape';
 import { flatten } from '../outline';
 import { toUnit } from '../place';
+import { polygonBounds } from '../polygon';
 import { dot } from '../vec';
 import { endSection } from './hollows';
 import { ringsOf } from './rings';
@@ -42,6 +43,28 @@ const boxes = new WeakMap<Shape, OwnBox>();
 function ownBox(shape: Shape): OwnBox {
   const known = boxes.get(shape);
   if (known) return known;
+  const box = shape.kind === 'stick' && isSquare(shape.start) && isSquare(shape.end) ? squareBox(shape) : boxOf(shape);
+  boxes.set(shape, box);
+  return box;
+}
+
+const isSquare = ({ perAcross, perOut }: EndPlane): boolean => perAcross === 0 && perOut === 0;
+
+const sections = new WeakMap<Outline, readonly [number, number, number, number]>();
+
+/** Of a stick cut square the section alone tells how far it reaches across and out; sticks alike share it. */
+function squareBox(stick: Stick): OwnBox {
+  const section = endSection(stick);
+  let reach = sections.get(section);
+  if (!reach) {
+    const { min, max } = polygonBounds(flatten(section));
+    reach = [min[0], max[0], min[1], max[1]];
+    sections.set(section, reach);
+  }
+  return [stick.start.at, stick.end.at, ...reach];
+}
+
+function boxOf(shape: Shape): OwnBox {
   let [a0, a1, b0, b1, c0, c1] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
   eachCorner(shape, (along, across, out) => {
     if (along < a0) a0 = along;
@@ -51,9 +74,7 @@ function ownBox(shape: Shape): OwnBox {
     if (out < c0) c0 = out;
     if (out > c1) c1 = out;
   });
-  const box: OwnBox = [a0, a1, b0, b1, c0, c1];
-  boxes.set(shape, box);
-  return box;
+  return [a0, a1, b0, b1, c0, c1];
 }
 
 /** Directions this near to parallel are: on a part of 30 m a tenth of a micron. */

@@ -1,8 +1,9 @@
-import type { Outline, Place, Vec3 } from '../../vocabulary/geometry';
+import type { Outline, Place, Vec2, Vec3 } from '../../vocabulary/geometry';
 import type { Board, EndPlane, Shape, Stick } from '../../vocabulary/shape';
 import { flatten } from '../outline';
 import { toUnit } from '../place';
-import { polygonCentroid } from '../polygon';
+import { polygonArea, polygonCentroid } from '../polygon';
+import { ringsOf } from './rings';
 import { solidOf } from './solid';
 
 const centres = new WeakMap<Shape, Vec3>();
@@ -14,8 +15,7 @@ export function massCentre({ shape, place }: { readonly shape: Shape; readonly p
   return toUnit(place, own[0], own[1], own[2]);
 }
 
-const ownCentre = (shape: Shape): Vec3 =>
-  (shape.kind === 'stick' ? ofStick(shape) : ofPlainBoard(shape)) ?? ofMesh(shape);
+const ownCentre = (shape: Shape): Vec3 => (shape.kind === 'board' ? ofBoard(shape) : (ofStick(shape) ?? ofMesh(shape)));
 
 /** Area, first and second moments of a section about its own (0, 0): ∫1, ∫u, ∫v, ∫u², ∫uv, ∫v². */
 interface Moments {
@@ -65,14 +65,36 @@ function ofStick({ section, start, end, stopped }: Stick): Vec3 | undefined {
   ];
 }
 
-/** A board with square edges and no holes balances at half its thickness, on its outline's centre of area. */
-function ofPlainBoard({ outline, holes, edges, thickness }: Board): Vec3 | undefined {
-  if (holes.length > 0 || edges.some((edge) => edge.steps.length > 0)) return undefined;
-  const [x, y] = polygonCentroid(outline);
-  return [x, y, thickness / 2];
+/**
+ * A board, ring by ring: between two of them every corner moves in a straight line, so area and moments are at most cubic in height, and
+ * Simpson's rule is exact. Holes go straight through.
+ */
+function ofBoard(board: Board): Vec3 {
+  const rings = ringsOf(board);
+  const sum = [0, 0, 0, 0];
+  const add = (weight: number, points: readonly Vec2[], out: number): void => {
+    const area = polygonArea(points);
+    if (area === 0) return;
+    const [x, y] = polygonCentroid(points);
+    sum[0] += weight * area;
+    sum[1] += weight * area * x;
+    sum[2] += weight * area * y;
+    sum[3] += weight * area * out;
+  };
+  for (let r = 0; r + 1 < rings.length; r++) {
+    const [low, high] = [rings[r], rings[r + 1]];
+    const sixth = (high.out - low.out) / 6;
+    if (sixth === 0) continue;
+    const middle = low.points.map(([x, y], i): Vec2 => [(x + high.points[i][0]) / 2, (y + high.points[i][1]) / 2]);
+    add(sixth, low.points, low.out);
+    add(4 * sixth, middle, (low.out + high.out) / 2);
+    add(sixth, high.points, high.out);
+  }
+  for (const hole of board.holes) add(-board.thickness, flatten(hole), board.thickness / 2);
+  return [sum[1] / sum[0], sum[2] / sum[0], sum[3] / sum[0]];
 }
 
-/** Of any shape: the sum over the tetrahedra between its mesh's triangles and the origin. */
+/** Of a stick with stopped hollows, as of any shape: the sum over the tetrahedra between its mesh's triangles and the origin. */
 function ofMesh(shape: Shape): Vec3 {
   const { points: p, triangles: t } = solidOf(shape);
   let volume = 0;

@@ -45,5 +45,8 @@ export function chooseCuts(
 /** Joints in a field; pieces; sum of squared lengths (least when even). */
 type Cost = readonly [number, number, number];
 
+/** Sums of squared lengths nearer than this are the same, mm²: on sheets of 3 m less than a thousandth of a millimetre. */
+const SAME_SQUARES = 1;
+
 const less = (a: Cost, b: Cost): boolean =>
-  a[0] - b[0] || a[1] - b[1] ? a[0] < b[0] || (a[0] === b[0] && a[1] < b[1]) : a[2] < b[2] - 1e-6;
+  a[0] - b[0] || a[1] - b[1] ? a[0] < b[0] || (a[0] === b[0] && a[1] < b[1]) : a[2] < b[2] - SAME_SQUARES;

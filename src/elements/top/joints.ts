@@ -26,6 +26,9 @@ export interface Jointed {
 /** Halvings by which the greatest clearance is found: to a thousandth of a millimetre and less. */
 const HALVINGS = 30;
 
+/** More than the halving and the rounding of a mirrored join leave uncertain, mm, and far less than a rule shows. */
+const LAST_DIGITS = 1e-4;
+
 /** Ends of a top, from its outline (x along the run, y back from the front edge): to its far points, and within its ends' slant. */
 export function reachOf(outline: readonly Vec2[]): Reach {
   const xs = outline.map((p) => p[0]);
@@ -60,7 +63,9 @@ export function jointed(reach: Reach, blocks: readonly Block[], clear: number, l
     if (goes(c)) low = c;
     else high = c;
   }
-  return { at: tried(low) ?? evenly(from, to, limits), clear: low };
+  // Places that leave as much are all as good; at the very most the last digits would choose among them.
+  const most = Math.max(0, low - LAST_DIGITS);
+  return { at: tried(most) ?? evenly(from, to, limits), clear: most };
 }
 
 /** Where a joint keeps `clear` of the ends and of every block, from left to right. */

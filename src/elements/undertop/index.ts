@@ -115,7 +115,7 @@ function standingOut({ layers, top }: Rod, thickness: number): readonly Finding[
 function lengthsOf(run: RodRun, bay: Bay, reach: number) {
   const { mitredLeft, mitredRight } = bay;
   const [from, to] = [bay.from + reach, bay.to - reach];
-  const cuts = run.joins.map((j) => j.x).filter((x) => x - from >= 2 * LEAST_PIECE && to - x >= 2 * LEAST_PIECE);
+  const cuts = run.joins.map((j) => j.x).filter((x) => Math.min(x - from, to - x) >= 2 * LEAST_PIECE - SAME_LENGTH);
   const lines = [from, ...cuts, to];
   return lines.slice(1).map((end, i) => ({
     from: lines[i],
