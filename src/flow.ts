@@ -1,5 +1,5 @@
 import { checkAll } from './checks/index';
-import { elevationOf } from './drawings/elevation';
+import { type ElevationKind, elevationOf } from './drawings/elevation';
 import { rodDrawing as drawRod } from './drawings/rod';
 import { rooms } from './elements/index';
 import { bookOf, type JobBook } from './job/book';
@@ -193,9 +193,8 @@ const RANK = { stop: 0, warn: 1, note: 2 } as const;
 const worstFirst = (findings: readonly Finding[]): readonly Finding[] =>
   [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
 
-/** The elevation of one run: as finished from the front, or its frame alone. Throws when the unit has no such run. */
-export const elevation = (made: Design, run: string, kind: 'front' | 'framing'): Drawing =>
-  elevationOf(made, run, kind);
+/** The elevation of one run: as finished from the front, its frame alone, or from behind. Throws when the unit has no such run. */
+export const elevation = (made: Design, run: string, kind: ElevationKind): Drawing => elevationOf(made, run, kind);
 
 /** The rod of one run as a drawing. Throws when the unit has no such run. */
 export const rodDrawing = (made: Design, run: string): Drawing => drawRod(made, run);

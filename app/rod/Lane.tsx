@@ -1,6 +1,7 @@
 import type { BoardProps } from './board-props';
 import type { LaneBox, Layout } from './layout';
-import type { Stroke, Width } from './strips';
+import type { Stroke } from './strips';
+import type { Width } from './widths';
 
 /** Widest strip beside a mark that still counts as hitting it, px. */
 const REACH = 9;
@@ -64,7 +65,8 @@ interface DimensionProps {
 
 /** A width over its lane, from stroke to stroke, where there is room to write it: the line is broken for the figure. */
 function Dimension({ width, y, layout, format }: DimensionProps) {
-  const text = format(width.to - width.from);
+  const measure = format(width.to - width.from);
+  const text = width.of === undefined ? measure : `${width.of} ${measure}`;
   const from = layout.at(width.from);
   const to = layout.at(width.to);
   const wide = layout.widthOf(text);

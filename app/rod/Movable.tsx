@@ -22,6 +22,8 @@ interface Props {
   readonly length: number;
   readonly scale: number;
   readonly className: string;
+  /** Where a place that it is drawn to leads; keys go where they go. */
+  readonly snap?: (x: number) => number;
   readonly onRemove: () => void;
   readonly children: ReactNode;
 }
@@ -30,13 +32,18 @@ interface Props {
  * Something on the rod that is drawn along by the pointer or nudged with the arrow keys: live, and one step to undo once it is let
  * go of. Escape lets it spring back while it is drawn.
  */
-export function Movable({ thing, run, name, told, x, z, length, scale, className, onRemove, children }: Props) {
+export function Movable({ thing, run, name, told, x, z, length, scale, className, snap, onRemove, children }: Props) {
   const held = useRef<{ readonly from: number; readonly x: number; moved: boolean; frame: number } | null>(null);
   const { edit, endGesture, cancelGesture, take } = app.getState();
   const gesture = `move ${JSON.stringify(thing)}`;
   const move = (toX: number, toZ?: number) => edit(`Move ${name}`, (job) => movedTo(job, thing, toX, toZ), gesture);
   // Taken down in the middle of a gesture: what was moved stays moved.
   useEffect(() => () => app.getState().endGesture(), []);
+
+  const drawnTo = (hold: { readonly from: number; readonly x: number }, clientX: number): number => {
+    const to = toStep(hold.x + (clientX - hold.from) / scale, stepOf(app.getState().document.units));
+    return snap?.(to) ?? to;
+  };
 
   const onPointerDown = (event: PointerEvent<SVGGElement>) => {
     if (event.button !== 0) return;
@@ -49,8 +56,7 @@ export function Movable({ thing, run, name, told, x, z, length, scale, className
     if (!hold || (!hold.moved && Math.abs(clientX - hold.from) < STILL)) return;
     hold.moved = true;
     cancelAnimationFrame(hold.frame);
-    const { units } = app.getState().document;
-    const to = toStep(hold.x + (clientX - hold.from) / scale, stepOf(units));
+    const to = drawnTo(hold, clientX);
     hold.frame = requestAnimationFrame(() => held.current === hold && move(to));
   };
   const letGo = ({ clientX }: PointerEvent) => {
@@ -58,7 +64,7 @@ export function Movable({ thing, run, name, told, x, z, length, scale, className
     held.current = null;
     if (!hold?.moved) return;
     cancelAnimationFrame(hold.frame);
-    move(toStep(hold.x + (clientX - hold.from) / scale, stepOf(app.getState().document.units)));
+    move(drawnTo(hold, clientX));
     endGesture();
   };
   const springBack = () => {

@@ -3,22 +3,18 @@ import { figure, length } from '../shell/format';
 import { app } from '../store/app';
 import { useApp, useCurrentRun, useDesign } from '../store/hooks';
 import { Board } from './Board';
-import { layOut, type Wish } from './layout';
+import { Captions } from './Captions';
+import type { Wish } from './figures';
+import { layOut } from './layout';
 import { RunTabs } from './RunTabs';
 import './rod.css';
 import './things.css';
 import { Slip } from './Slip';
 import { Stretch } from './Stretch';
-import { inOrder, type Strip, steered, stripsOf } from './strips';
+import { inOrder, steered, stripsOf } from './strips';
 import { Things } from './Things';
+import { aboveOn } from './things';
 import { useRoom } from './useRoom';
-
-const CAPTION: Readonly<Record<Strip['lane'], string>> = {
-  front: 'front',
-  skin: 'skin',
-  timber: 'timber',
-  behind: 'behind',
-};
 
 /** The setting-out rod of the run in hand: a lane each for what is put on in front, the skin and the timber behind it. */
 export function RodBoard() {
@@ -51,8 +47,9 @@ export function RodBoard() {
     const wishes: Wish[] = [];
     if (held) wishes.push({ x: held.x, rank: 0 });
     if (picked) wishes.push({ x: picked.from, rank: 1 }, { x: picked.to, rank: 2 });
-    return layOut(run, strips, { ...room, width: Math.floor(room.width * zoom) }, design.rod, format, wishes);
-  }, [run, room, zoom, strips, held, picked, design.rod, format]);
+    const drawnOut = { ...room, width: Math.floor(room.width * zoom) };
+    return layOut(run, strips, drawnOut, design.rod, format, wishes, aboveOn(design, run));
+  }, [run, room, zoom, strips, held, picked, design, format]);
 
   const pickedMark = picked?.mark;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the board slides for what is picked, not for every change of it
@@ -111,13 +108,7 @@ export function RodBoard() {
       </header>
       {/* Hidden, not taken down: its room is measured again when it is unfolded. */}
       <div className="rod-board" role="tabpanel" id="rod-board" aria-labelledby={`rod-run-${run.id}`} hidden={folded}>
-        <div className="rod-captions" aria-hidden="true">
-          {layout?.lanes.map(({ strip, top, height }) => (
-            <span key={strip.lane} style={{ top, height }}>
-              {CAPTION[strip.lane]}
-            </span>
-          ))}
-        </div>
+        <Captions layout={layout} />
         <div className="rod-scroll" ref={scroller}>
           {layout && (
             <Board

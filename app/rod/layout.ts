@@ -1,7 +1,7 @@
 import { SAME_LENGTH } from '../../src/base/tolerance';
 import type { Rod, RodRun } from '../../src/vocabulary/rod';
-import { place, type Wanted, type Written } from './placing';
-import { inOrder, type Strip, type Stroke } from './strips';
+import { type Figure, figuresOf, ROWS, type Wish } from './figures';
+import { inOrder, type Strip } from './strips';
 import type { Room } from './useRoom';
 
 /** Height of each lane on the board, of the strip over it for its widths, gap between lanes, room at the ends and above, px. */
@@ -11,8 +11,11 @@ const LANE_GAP = 5;
 const SIDE = 16;
 const HEAD = 4;
 
-/** Rows of figures under the lanes, and the height of one. */
-export const ROWS = 2;
+/** Height of the strip over all lanes for the tags of joins, and of the lane in which the top lies, seen from above, px. */
+const TAG_HEIGHT = 15;
+const PLAN_HEIGHT = 34;
+
+/** Height of a row of figures under the lanes. */
 export const ROW_HEIGHT = 14;
 const RULER_GAP = 12;
 
@@ -24,6 +27,20 @@ export interface LaneBox {
   readonly widthsAt: number;
 }
 
+/** The top seen from above, its front edge at the foot of the lane: where what goes through it lies. */
+export interface PlanLane {
+  readonly top: number;
+  readonly height: number;
+  /** Distance of a depth behind the front edge from the lane's foot. */
+  readonly rise: (mm: number) => number;
+}
+
+/** What has to have room over the lanes: tags of joins; the top of so deep, mm, where something goes through it. */
+export interface Above {
+  readonly tags?: boolean;
+  readonly topDepth?: number;
+}
+
 /** The board of one run, ready to be drawn; everything in pixels unless it says mm. */
 export interface Layout {
   readonly width: number;
@@ -31,6 +48,9 @@ export interface Layout {
   /** Width of a figure as written. */
   readonly widthOf: (text: string) => number;
   readonly lanes: readonly LaneBox[];
+  /** Middle of the strip for the tags of joins. */
+  readonly tagsAt: number;
+  readonly plan: PlanLane | null;
   /** Where the figures' line lies. */
   readonly ruler: number;
   /** Pixels for a millimetre along the run. */
@@ -40,18 +60,8 @@ export interface Layout {
   /** Distance of a height above the floor from a lane's foot. */
   readonly rise: (mm: number, lane: LaneBox) => number;
   readonly ticks: readonly number[];
-  readonly figures: readonly (Written & { readonly text: string })[];
+  readonly figures: readonly Figure[];
 }
-
-/** A place that has to be written out whatever the crowd: the picked part's ends, the mark in hand. */
-export interface Wish {
-  readonly x: number;
-  readonly rank: number;
-}
-
-const RANK: Readonly<Record<Strip['lane'], number>> = { front: 4, skin: 5, timber: 6, behind: 7 };
-/** The ends of the frame line come before all marks, and after what has been picked out. */
-const END_RANK = 3;
 
 /** How far the board goes: over the frame line, and all that is on the front or in the frame; what lies on top of the frame may run off it. */
 function reachOf(
@@ -64,6 +74,8 @@ function reachOf(
     0,
     run.length,
     ...upright.flatMap(({ from, to }) => [from, to]),
+    // A flap's gap lies beyond the end.
+    ...strips.flatMap(({ widths }) => widths.flatMap(({ from, to, of }) => (of ? [from, to] : []))),
     ...strips.flatMap(({ strokes }) => strokes.map(({ x }) => x)),
   ];
   return [Math.min(...reach), Math.max(...reach)];
@@ -73,6 +85,7 @@ function reachOf(
  * Lays a run out on a board.
  * @param heights full height of the unit, which each lane's height stands for, and of its frame, mm
  * @param format a length in mm in the job's units
+ * @param above what has to have room over the lanes
  */
 export function layOut(
   run: Pick<RodRun, 'length'>,
@@ -81,6 +94,7 @@ export function layOut(
   heights: Pick<Rod, 'height' | 'frameHeight'>,
   format: (mm: number) => string,
   wishes: readonly Wish[],
+  above: Above = {},
 ): Layout {
   const { width, digit, sign } = room;
   const widthOf = (text: string): number =>
@@ -90,7 +104,9 @@ export function layOut(
   const at = (mm: number): number => SIDE + (mm - from) * scale;
 
   const lanes: LaneBox[] = [];
-  let top = HEAD;
+  let top = above.tags ? HEAD + TAG_HEIGHT + LANE_GAP / 2 : HEAD;
+  const plan = above.topDepth === undefined ? null : planLane(top, above.topDepth);
+  if (plan) top += plan.height + LANE_GAP;
   for (const strip of strips) {
     const height = LANE_HEIGHT[strip.lane];
     const widthsAt = top + WIDTHS_HEIGHT / 2;
@@ -105,6 +121,8 @@ export function layOut(
     height: ruler + RULER_GAP + ROWS * ROW_HEIGHT + 2,
     widthOf,
     lanes,
+    tagsAt: HEAD / 2 + TAG_HEIGHT / 2,
+    plan,
     ruler,
     scale,
     at,
@@ -114,31 +132,7 @@ export function layOut(
   };
 }
 
-function figuresOf(
-  run: Pick<RodRun, 'length'>,
-  strokes: readonly Stroke[],
-  wishes: readonly Wish[],
-  at: (mm: number) => number,
-  format: (mm: number) => string,
-  widthOf: (text: string) => number,
-  width: number,
-): Layout['figures'] {
-  const ranked = [
-    // What runs off the board has no place under it.
-    ...wishes.filter(({ x }) => at(x) >= 0 && at(x) <= width),
-    { x: 0, rank: END_RANK },
-    { x: run.length, rank: END_RANK },
-    ...strokes.map((stroke) => ({ x: stroke.x, rank: RANK[stroke.lane] })),
-  ].sort((a, b) => a.rank - b.rank);
-  // The same figure at the same place is written once, by the most important reason for it.
-  const byPlace = new Map<string, Wanted & { text: string }>();
-  for (const { x, rank } of ranked) {
-    const text = format(x);
-    const id = `${text}@${Math.round(at(x))}`;
-    if (!byPlace.has(id)) byPlace.set(id, { id, x: at(x), width: widthOf(text), rank, text });
-  }
-  return place([...byPlace.values()], ROWS, 0, width).map((written) => ({
-    ...written,
-    text: byPlace.get(written.id)!.text,
-  }));
+function planLane(top: number, depth: number): PlanLane {
+  const rise = (mm: number): number => (PLAN_HEIGHT * Math.max(0, Math.min(mm, depth))) / Math.max(depth, 1);
+  return { top, height: PLAN_HEIGHT, rise };
 }

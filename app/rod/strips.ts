@@ -3,6 +3,7 @@ import type { Design } from '../../src/vocabulary/design';
 import type { BuildStage, Part } from '../../src/vocabulary/part';
 import type { Mark, RodRun } from '../../src/vocabulary/rod';
 import { cornersOf } from '../scene/assembly';
+import { type Width, widthsOf } from './widths';
 
 /** Where a part lies in its run as seen from the front: along from the datum and up from the floor, mm. */
 export interface Block {
@@ -21,12 +22,6 @@ export interface Stroke {
   readonly x: number;
   readonly reasons: readonly string[];
   readonly part: string | null;
-}
-
-/** A width written in a lane. */
-export interface Width {
-  readonly from: number;
-  readonly to: number;
 }
 
 export interface Strip {
@@ -101,24 +96,6 @@ export function stripsOf(design: Design, run: RodRun): readonly Strip[] {
 /** Small things are drawn, and found by the pointer, in front of great ones. */
 const widestFirst = (blocks: readonly Block[]): readonly Block[] =>
   [...blocks].sort((a, b) => (b.to - b.from) * (b.high - b.low) - (a.to - a.from) * (a.high - a.low));
-
-/** The widths that a joiner would write in a lane: pillars and bays, sheet pieces, clear gaps between studs. */
-function widthsOf(design: Design, run: RodRun, lane: Mark['lane'], blocks: readonly Block[]): readonly Width[] {
-  if (lane === 'front') return [...run.bays, ...run.pillars];
-  // What lies flat on the skin's upper edge is not a piece of it.
-  if (lane === 'skin') return blocks.filter((block) => block.high - block.low > design.rod.frameHeight / 2);
-  if (lane === 'behind') return run.backBays;
-  if (lane !== 'timber') return [];
-  const studs = [...(design.framing.find((framing) => framing.run === run.id)?.studs ?? [])].sort(
-    (a, b) => a.from - b.from,
-  );
-  const gaps: Width[] = [];
-  studs.forEach((stud, i) => {
-    const next = studs[i + 1];
-    if (next && next.from - stud.to > SAME_LENGTH) gaps.push({ from: stud.to, to: next.from });
-  });
-  return gaps;
-}
 
 /** All strokes of a run in the order of the arrow keys: from left to right, on the same place from the front backwards. */
 export function inOrder(strips: readonly Strip[]): readonly Stroke[] {

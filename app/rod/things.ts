@@ -6,12 +6,13 @@ import { joinFields, openingFields } from '../../src/job/fields-making';
 import type { Design } from '../../src/vocabulary/design';
 import type { Finding } from '../../src/vocabulary/finding';
 import type { Job, Opening } from '../../src/vocabulary/job';
-import type { RodRun } from '../../src/vocabulary/rod';
+import type { PillarMark, RodRun } from '../../src/vocabulary/rod';
 import { foundAbout } from '../decisions/found';
 import { markRun, runOfMark } from '../decisions/join-edits';
 import type { Thing } from '../store/view';
+import type { Above } from './layout';
 
-/** An opening as it is wished for, whether it has its place or not. Heights above the floor; one through the top lies in the top. */
+/** An opening as it is wished for, whether it has its place or not. `low`, `high`: above the floor; through the top, back from its front edge. */
 export interface OpeningOnRod {
   readonly thing: Thing & { readonly kind: 'opening' };
   readonly opening: Opening;
@@ -64,17 +65,14 @@ export function openingsOn(made: Pick<Design, 'job' | 'rod' | 'openings'>, run: 
   return made.job.unit.openings.flatMap((opening, index): OpeningOnRod[] => {
     if (opening.run - 1 !== run.jobIndex) return [];
     const high = opening.use === 'pipe' ? opening.width : opening.height;
-    const up: Pick<OpeningOnRod, 'low' | 'high'> =
-      opening.through === 'top'
-        ? { low: made.rod.frameHeight, high: made.rod.height }
-        : { low: opening.z - high / 2, high: opening.z + high / 2 };
     return [
       {
         thing: { kind: 'opening', index },
         opening,
         from: opening.x - opening.width / 2,
         to: opening.x + opening.width / 2,
-        ...up,
+        low: opening.z - high / 2,
+        high: opening.z + high / 2,
         refused: !placed.has(index),
       },
     ];
@@ -102,6 +100,12 @@ export function joinsOn(made: Pick<Design, 'job' | 'rod'>, run: RodRun): readonl
   return [...standing, ...refused, ...ends];
 }
 
+/** What of a run needs room over the lanes of its board. */
+export function aboveOn(made: Pick<Design, 'job' | 'rod' | 'openings'>, run: RodRun): Above {
+  const throughTop = openingsOn(made, run).some(({ opening }) => opening.through === 'top');
+  return { tags: joinsOn(made, run).length > 0, ...(throughTop ? { topDepth: made.rod.depth } : {}) };
+}
+
 /** Least way that a thing moves by hand, mm: one, or a sixteenth of an inch. */
 export const stepOf = (units: Job['units']): number => (units === 'mm' ? 1 : MM_PER_INCH / 16);
 
@@ -110,6 +114,16 @@ const clamp = (value: number, { min, max }: { readonly min: number; readonly max
 
 /** To the nearest step, without the noise of dividing. */
 export const toStep = (mm: number, step: number): number => Number((Math.round(mm / step) * step).toFixed(6));
+
+/** How near a join has to be drawn to the middle of a pillar to be taken there, mm. */
+const SNAP = 12;
+
+/** Where a join is let go of: in the middle of a pillar that could cover it, when it is drawn near enough; else where it is. */
+export function snapped(x: number, pillars: readonly Pick<PillarMark, 'centre' | 'where'>[]): number {
+  const middles = pillars.flatMap(({ centre, where }) => (where === 'between' ? [centre] : []));
+  const near = middles.filter((centre) => Math.abs(centre - x) <= SNAP);
+  return near.length === 0 ? x : near.reduce((a, b) => (Math.abs(b - x) < Math.abs(a - x) ? b : a));
+}
 
 /** Where an arrow key leads from a place, a step at a time; up and down only where there is a height. Null for every other key. */
 export function nudged(

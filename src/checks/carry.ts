@@ -1,7 +1,36 @@
 import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
 import type { Job } from '../vocabulary/job';
+import type { Part } from '../vocabulary/part';
 import type { Breach, Section } from '../vocabulary/section';
+
+/** What leaves loose and is longer than the van. It is carried by hand, so doors and turns don't stop it as they do a section. */
+export function looseParts({ job, parts }: { readonly job: Job; readonly parts: readonly Part[] }): readonly Finding[] {
+  const { vanLength } = job.carry;
+  return parts.flatMap((part): readonly Finding[] => {
+    const left = (part.oversize ?? []).reduce((sum, o) => sum + (o.on === 'length' ? o.amount : 0), 0);
+    const value = part.size.length + left;
+    if (part.fitted !== 'site' || value <= vanLength + NOISE) return [];
+    return [
+      {
+        severity: 'warn',
+        rule: 'loose-part-too-long',
+        subject: { part: part.mark, run: part.run, path: '/carry/vanLength' },
+        value,
+        limit: vanLength,
+        message: `${part.mark} (${part.name}) leaves loose and is ${tenth(value)} mm long; the van takes ${tenth(vanLength)} mm at its floor.`,
+        source: 'the job: van',
+        remedy:
+          'Carry it slanting or on the roof, with its end marked where it stands out behind; joint it shorter; or find a longer van.',
+        caution:
+          'A load that stands out more than 1 m behind must be made clearly visible, by more than 2 m with marker boards (C&U Regulations 1986, reg 82). Local rules come first.',
+      },
+    ];
+  });
+}
+
+/** Below this a length is the same, mm. */
+const NOISE = 1e-6;
 
 /** Sections that can't be carried out, driven or carried in by what the job says of the way. */
 export function carried({

@@ -5,7 +5,7 @@ import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
 import type { Join, Section } from '../vocabulary/section';
 import { boltRoom } from './bolts';
-import { carried } from './carry';
+import { carried, looseParts } from './carry';
 import { levelFloor } from './floor';
 import { floorGap } from './floor-gap';
 import { openEnds } from './free-end';
@@ -30,6 +30,7 @@ export interface Checked {
 /** Every check, in the order in which its findings are shown among equals. A new check is a file and a line here. */
 const CHECKS: readonly ((checked: Checked) => readonly Finding[])[] = [
   carried,
+  looseParts,
   longestStock,
   sawTilt,
   outOfSquare,

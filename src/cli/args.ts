@@ -10,7 +10,7 @@ export class UsageError extends Error {}
 /** Options and what each takes. */
 export const OPTIONS: Readonly<Record<string, string>> = {
   run: 'letter of the run, such as A (default: the first)',
-  kind: 'front or framing (default: front)',
+  kind: 'front, framing or behind (default: front)',
   format: 'json, csv, svg or text, as far as the command has it',
   alike: 'identical parts together; takes no value',
   each: 'of every part; takes no value',

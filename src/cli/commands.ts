@@ -1,7 +1,7 @@
 import { cuttingCsv, partsCsv, rodCsv } from '../exports/csv';
 import { modelGlb } from '../exports/gltf';
 import { cuttingJson, drawingJson, findingsJson, partsJson, rodJson } from '../exports/json';
-import { elevationSheet, rodSheet } from '../exports/sheets';
+import { behindSheet, elevationSheet, rodSheet } from '../exports/sheets';
 import { alike, elevation, newJob, rodDrawing, writeJob } from '../flow';
 import { choiceOf, OPTIONS, UsageError } from './args';
 import type { Command } from './command';
@@ -65,16 +65,16 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
   },
   elevation: {
     usage: 'elevation JOB',
-    help: 'a run as seen from its front, or its frame, on a sheet (svg, json)',
+    help: 'a run as seen from its front, its frame, or as seen from behind, on a sheet (svg, json)',
     takes: ['run', 'kind', 'format', 'out'],
     run: (args, channels) =>
       onJob(args, channels, (worked) => {
-        const kind = choiceOf(args, 'kind', ['front', 'framing'], 'front');
+        const kind = choiceOf(args, 'kind', ['front', 'framing', 'behind'], 'front');
         const format = choiceOf(args, 'format', ['svg', 'json'], 'svg');
         const run = runOf(args, worked);
-        return format === 'json'
-          ? drawingJson(elevation(worked, run, kind))
-          : elevationSheet(worked, run, kind, elevation);
+        if (format === 'json') return drawingJson(elevation(worked, run, kind));
+        if (kind === 'behind') return behindSheet(worked, run, (made, one) => elevation(made, one, 'behind'));
+        return elevationSheet(worked, run, kind, elevation);
       }),
   },
   model: {

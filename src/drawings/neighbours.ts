@@ -63,11 +63,11 @@ type Shown = Pick<Neighbours, 'seen' | 'section'>;
 /** Leaves out what reaches far behind the frame, which is only the top: a break line shows where. `isLeft`: of a left end. */
 function brokenOff({ seen, section }: Shown, isLeft: boolean, frameHeight: number): Shown {
   const side = isLeft ? -1 : 1;
-  const below = section.flatMap(pointsOf).filter(([, z]) => z <= frameHeight + SAME_LENGTH);
+  const below = section.flatMap(pointsOf).filter(([, z]) => z < frameHeight - SAME_LENGTH);
   const over = section.flatMap(pointsOf).filter(([, z]) => z > frameHeight + SAME_LENGTH);
   const farthest = (points: readonly Vec2[]): number => Math.max(...points.map(([x]) => x * side));
   if (below.length === 0 || over.length === 0) return { seen, section };
-  const at = farthest(below.filter(([, z]) => z < frameHeight - SAME_LENGTH)) + BROKEN_OFF;
+  const at = farthest(below) + BROKEN_OFF;
   if (!(farthest(over) > at)) return { seen, section };
   const limits = isLeft ? { from: -at, to: Number.POSITIVE_INFINITY } : { from: Number.NEGATIVE_INFINITY, to: at };
   return {

@@ -229,7 +229,7 @@ export const fitFields = {
     min: 50,
     max: 2900,
     maxItems: 8,
-    default: [150, 500, 850],
+    default: [150, 450, 850],
     help: 'Heights above the floor of the bolts through the two studs (common practice, no source).',
   }),
 } as const;

@@ -21,15 +21,25 @@ const brad = (length: number, pack: number, pricePence: number): Fixing => ({
 });
 
 /**
- * Fixings and adhesives of a new job. Screw lengths for frames (100) and noggins (65), brads of 32 and 50 for mouldings: common
+ * Fixings and adhesives of a new job. Screw lengths for frames (100) and noggins (65), brads of 32, 50 and 64 for mouldings and blocks: common
  * practice, no source. Prices are samples of our own invention, in pence.
  */
 export const FIXINGS: readonly Fixing[] = [
+  screw(4, 30, 200, 460),
   screw(4, 40, 200, 520),
   screw(5, 65, 200, 980),
   screw(5, 100, 100, 890),
   brad(32, 5000, 1250),
   brad(50, 5000, 1690),
+  {
+    id: 'brad-64',
+    name: 'Brad 1.6 × 64',
+    kind: 'brad',
+    diameter: 1.6,
+    length: 64,
+    pack: 2500,
+    pricePence: 1980,
+  },
   {
     id: 'bolt-m8x90',
     name: 'Bolt M8 × 90 with nut and washers',

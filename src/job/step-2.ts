@@ -3,8 +3,8 @@ import type { Foreign, Step } from './migrate';
 import { STOCK_ITEMS } from './stock';
 
 /** Stock that came into the book with version 2, from which decisions new then start. */
-const NEW_STOCK = /^(rail-|undertop-|sawn-25x|beech-)/;
-const NEW_FIXINGS = /^(screw-4x30|screw-4x50|screw-5x80|brad-25|brad-38)$/;
+const NEW_STOCK = /^(rail-|undertop-|sawn-25x)/;
+const NEW_FIXINGS = /^(screw-4x30|brad-64)$/;
 
 /**
  * Version 2 brought sections, what stands behind the front, openings and allowances for walls. A unit of version 1 stays what it was: made in one

@@ -1,4 +1,3 @@
-import type { Vec2 } from '../vocabulary/geometry';
 import type { SurveyedLevel } from '../vocabulary/job';
 import type { Rod, RodRun } from '../vocabulary/rod';
 
@@ -15,45 +14,57 @@ export interface Floor {
 }
 
 /**
- * The floor between the points that were surveyed: straight from one to the next along each run, level beyond the first and the last. A
- * run without points has the height of the point nearest to it, and a note says so. Undefined where nothing was surveyed.
+ * The floor between the points that were surveyed, along the front of the unit from run to run, corners being points that two runs share:
+ * straight from one point to the next, level beyond the first and the last. A note says where a run has no point of its own. Undefined
+ * where nothing was surveyed.
  */
-export function floorOf(levels: readonly SurveyedLevel[], rod: Rod): Floor | undefined {
-  const of = (run: RodRun): readonly SurveyedLevel[] =>
-    levels.filter((level) => level.run - 1 === run.jobIndex).sort((a, b) => a.along - b.along);
-  const points = rod.runs.flatMap((run) => of(run).map((level) => ({ level, at: plan(run, level.along) })));
+export function floorOf(levels: readonly SurveyedLevel[], { runs, flaps }: Rod): Floor | undefined {
+  const starts = startsOf(runs, flaps);
+  const points = runs
+    .flatMap((run) =>
+      levels
+        .filter((level) => level.run - 1 === run.jobIndex)
+        .map(({ along, height }) => ({ s: (starts.get(run.id) ?? 0) + along, height })),
+    )
+    .sort((a, b) => a.s - b.s);
   if (points.length === 0) return undefined;
-  const own = new Map(rod.runs.map((run) => [run.id, of(run)]));
-  const bare = rod.runs.filter((run) => own.get(run.id)?.length === 0);
-  const nearest = (run: RodRun, x: number): number => {
-    const here = plan(run, x);
-    const far = ([px, py]: Vec2): number => Math.hypot(px - here[0], py - here[1]);
-    return points.reduce((best, point) => (far(point.at) < far(best.at) ? point : best)).level.height;
-  };
-  const at = (run: RodRun, x: number): number => along(own.get(run.id) ?? [], x) ?? nearest(run, x);
+  const at = (run: RodRun, x: number): number => between(points, (starts.get(run.id) ?? 0) + x);
   return {
-    datum: Math.max(...points.map(({ level }) => level.height)),
+    datum: Math.max(...points.map(({ height }) => height)),
     at,
     // Straight between its points, it is lowest at one of them or at an end.
     lowest: (run, from = 0, to = run.length) => {
-      const inside = (own.get(run.id) ?? []).map((level) => level.along).filter((x) => x > from && x < to);
-      const points = [from, ...inside, to].map((x) => ({ x, height: at(run, x) }));
-      return points.reduce((low, point) => (point.height < low.height ? point : low));
+      const start = starts.get(run.id) ?? 0;
+      const inside = points.map(({ s }) => s - start).filter((x) => x > from && x < to);
+      return [from, ...inside, to]
+        .map((x) => ({ x, height: at(run, x) }))
+        .reduce((low, point) => (point.height < low.height ? point : low));
     },
-    notes: bare.map(
-      ({ id }) =>
-        `No level was taken along run ${id}: its floor is taken to be as high as at the nearest point surveyed.`,
-    ),
+    notes: runs
+      .filter((run) => !levels.some((level) => level.run - 1 === run.jobIndex))
+      .map(
+        ({ id }) =>
+          `No level was taken along run ${id}: its floor is taken to go on from the nearest points along the unit.`,
+      ),
   };
 }
 
-const plan = ({ origin, along: [ax, ay] }: RodRun, x: number): Vec2 => [origin[0] + ax * x, origin[1] + ay * x];
+/** How far along the unit each run begins, mm. */
+function startsOf(runs: readonly RodRun[], flaps: Rod['flaps']): ReadonlyMap<string, number> {
+  const starts = new Map<string, number>();
+  let s = 0;
+  for (const run of runs) {
+    starts.set(run.id, s);
+    s += run.length + (flaps.find((flap) => flap.left === run.id)?.width ?? 0);
+  }
+  return starts;
+}
 
-/** Height at x from points in order along a run. */
-function along(points: readonly SurveyedLevel[], x: number): number | undefined {
-  const next = points.findIndex((p) => p.along >= x);
-  if (next < 0) return points.at(-1)?.height;
+/** Height at s from points in order. */
+function between(points: readonly { readonly s: number; readonly height: number }[], s: number): number {
+  const next = points.findIndex((p) => p.s >= s);
+  if (next < 0) return points[points.length - 1].height;
   const [before, after] = [points[next - 1], points[next]];
-  if (!before || after.along === before.along) return after.height;
-  return before.height + ((after.height - before.height) * (x - before.along)) / (after.along - before.along);
+  if (!before || after.s === before.s) return after.height;
+  return before.height + ((after.height - before.height) * (s - before.s)) / (after.s - before.s);
 }

@@ -7,7 +7,7 @@ import { MOST_GAP } from './contacts';
 
 /**
  * Where there is timber behind the skin, run by run: for whoever fixes something to the finished front. Running measurements from the
- * end of the frame that the setting-out is measured from; exact, to be rounded where they are shown.
+ * end of the run's frame line, as on the rod, on the side that the setting-out is measured from; exact, to be rounded where they are shown.
  */
 export function mapsOf({ rod, parts }: Pick<Design, 'rod' | 'parts'>): readonly FixingMap[] {
   const { datum } = rod.timber;
@@ -36,9 +36,6 @@ function behindSkin(part: Part, run: RodRun, datum: 'left' | 'right'): readonly 
   if (Math.abs(face) > MOST_GAP) return [];
   const [from, to] = reach(run.along[0], run.along[1], 0);
   const [low, high] = reach(0, 0, 1);
-  const running: readonly [number, number] =
-    datum === 'left'
-      ? [from - run.left.frameAt, to - run.left.frameAt]
-      : [run.right.frameAt - to, run.right.frameAt - from];
+  const running: readonly [number, number] = datum === 'left' ? [from, to] : [run.length - to, run.length - from];
   return [{ part: part.mark, name: part.name, from: running[0], to: running[1], low, high }];
 }

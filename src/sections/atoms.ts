@@ -7,6 +7,8 @@ import { divides, type Lying, share } from './lying';
 /** What lies between two neighbouring spots: its weight without what lies across its ends, and the corners of the box it stands in, in plan. */
 export interface Atom {
   readonly weightKg: number;
+  /** Of that, what may not stand there when the frame is made shorter, kg. */
+  readonly byCentresKg: number;
   readonly height: readonly [number, number];
   readonly points: readonly Vec2[];
   readonly runs: readonly { readonly run: RodRun; readonly length: number }[];
@@ -16,6 +18,7 @@ export interface Atom {
 export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: number, mitred: boolean): Atom {
   const corners: Vec2[] = [];
   let weightKg = 0;
+  let byCentresKg = 0;
   let [x0, x1, d0, d1, z0, z1] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
   for (const lying of parts) {
     if (lying.to <= from || lying.from >= to) continue;
@@ -23,7 +26,8 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
       if (!divides(lying)) continue;
       weightKg += lying.weightKg * share(lying, from, to);
     } else weightKg += lying.weightKg;
-    if (mitred) corners.push(...within(lying, run, from, to));
+    if (lying.part.byCentres) byCentresKg += lying.weightKg;
+    if (mitred) corners.push(...(isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)));
     x0 = Math.min(x0, Math.max(from, lying.from));
     x1 = Math.max(x1, Math.min(to, lying.to));
     d0 = Math.min(d0, lying.d[0]);
@@ -31,9 +35,10 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
     z0 = Math.min(z0, lying.z[0]);
     z1 = Math.max(z1, lying.z[1]);
   }
-  if (x0 > x1) return { weightKg: 0, height: [0, 0], points: [], runs: [] };
+  if (x0 > x1) return { weightKg: 0, byCentresKg: 0, height: [0, 0], points: [], runs: [] };
   return {
     weightKg,
+    byCentresKg,
     height: [z0, z1],
     points: mitred ? hull(corners) : rectangle(run, x0, x1, d0, d1),
     runs: [{ run, length: x1 - x0 }],
@@ -51,6 +56,13 @@ function within(lying: Lying, run: RodRun, from: number, to: number): readonly V
   const cut = [...(low > lying.starts ? [low] : []), ...(high < lying.ends ? [high] : [])];
   return [...inside, ...cut.flatMap((x) => rectangle(run, x, x, lying.d[0], lying.d[1]).slice(1, 3))];
 }
+
+/** Cut square and lying along, across or upright: four corners tell it. */
+const isSquare = ({ part: { shape } }: Lying): boolean =>
+  shape.kind === 'stick' && !shape.start.perAcross && !shape.start.perOut && !shape.end.perAcross && !shape.end.perOut;
+
+const square = (lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] =>
+  rectangle(run, Math.max(from, lying.from), Math.min(to, lying.to), lying.d[0], lying.d[1]);
 
 /** Offsets in the room's plan are measured across the run, but not from its own line. */
 function rectangle(run: RodRun, x0: number, x1: number, d0: number, d1: number): readonly Vec2[] {

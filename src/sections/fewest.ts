@@ -9,8 +9,6 @@ import { breachesOf, type Load } from './limits';
 export interface Parting {
   readonly marks: readonly JoinMark[];
   readonly keys: readonly string[];
-  /** What each stretch was estimated to weigh, kg. */
-  readonly estimates: readonly number[];
   /** Stretches that break a limit, as far as is known. */
   readonly over: number;
 }
@@ -18,11 +16,10 @@ export interface Parting {
 /** Stretches over a limit, sections, joins under strips, sum of squared weights: in this order. */
 type Cost = readonly [number, number, number, number];
 
-/** The best way to a station: what it costs, the station before, and what the stretch from there was estimated to weigh, kg. */
+/** The best way to a station: what it costs, and the station before. */
 interface Step {
   readonly cost: Cost;
   readonly back: number;
-  readonly estimate: number;
 }
 
 /**
@@ -41,25 +38,23 @@ export function fewest(
 ): Parting {
   const n = spots.length - 1;
   const stations = spots.flatMap((s, i) => (i === 0 || i === n || s.mark || s.kind === 'flap' ? [i] : []));
-  const best: (Step | undefined)[] = [{ cost: [0, 0, 0, 0], back: -1, estimate: 0 }];
+  const best: (Step | undefined)[] = [{ cost: [0, 0, 0, 0], back: -1 }];
   for (let b = 1; b < stations.length; b++) {
     const stretch = new Stretch(spots, atoms, spans, stations[b]);
     for (let a = b - 1; a >= 0; a--) {
       const [from, to] = [stations[a], stations[b]];
       stretch.reachBackTo(from);
-      const single = a === b - 1;
       const before = best[a];
-      if (before && (single || farApart(spots[from], spots[to], apart))) {
+      if (before && farApart(spots[from], spots[to], apart)) {
         const load = known.get(keyOf(spots, from, to));
-        const judged = load ?? stretch.load(1 - trueTo);
+        const judged = load ?? stretch.lightest(trueTo);
         const over = breachesOf(judged, carry).some((breach) => !stretch.unavoidable(breach, carry));
         // Longer stretches only get heavier and longer.
-        if (over && !single) {
+        if (over && divisible(spots, stations, a, b, apart)) {
           if (!load) break;
           continue;
         }
-        const estimate = stretch.load(1).weightKg;
-        const weight = load?.weightKg ?? estimate;
+        const weight = (load ?? stretch.load()).weightKg;
         const { cost } = before;
         const now: Cost = [
           cost[0] + Number(over),
@@ -68,7 +63,7 @@ export function fewest(
           cost[3] + weight * weight,
         ];
         const old = best[b];
-        if (!old || less(now, old.cost)) best[b] = { cost: now, back: a, estimate };
+        if (!old || less(now, old.cost)) best[b] = { cost: now, back: a };
       }
       if (spots[from].kind === 'flap') break;
     }
@@ -81,7 +76,17 @@ const less = (a: Cost, b: Cost): boolean => {
   return a[3] < b[3] - 1e-6;
 };
 
-const farApart = (a: Spot, b: Spot, apart: number): boolean => a.run !== b.run || b.x - a.x >= apart;
+/** Whether a join could stand between two stations. */
+const divisible = (spots: readonly Spot[], stations: readonly number[], a: number, b: number, apart: number): boolean =>
+  stations
+    .slice(a + 1, b)
+    .some((k) => farApart(spots[stations[a]], spots[k], apart) && farApart(spots[k], spots[stations[b]], apart));
+
+/** Two joins of one run must not crowd each other; places near its ends are none already. */
+const farApart = (a: Spot, b: Spot, apart: number): boolean =>
+  a.run !== b.run || !isJoin(a) || !isJoin(b) || b.x - a.x >= apart;
+
+const isJoin = ({ kind }: Spot): boolean => kind === 'pillar' || kind === 'strip';
 
 const keyOf = (spots: readonly Spot[], from: number, to: number): string =>
   `${spots[from].run} ${spots[from].x} – ${spots[to].run} ${spots[to].x}`;
@@ -89,24 +94,23 @@ const keyOf = (spots: readonly Spot[], from: number, to: number): string =>
 function traced(spots: readonly Spot[], stations: readonly number[], best: readonly (Step | undefined)[]): Parting {
   const marks: JoinMark[] = [];
   const keys: string[] = [];
-  const estimates: number[] = [];
   let at = stations.length - 1;
   const over = best[at]?.cost[0] ?? 0;
   while (at > 0) {
     const back = best[at]?.back ?? 0;
     keys.unshift(keyOf(spots, stations[back], stations[at]));
-    estimates.unshift(best[at]?.estimate ?? 0);
     const { mark, kind } = spots[stations[back]];
     if (back > 0 && mark && kind !== 'flap') marks.unshift(mark);
     at = back;
   }
-  return { marks, keys, estimates, over };
+  return { marks, keys, over };
 }
 
 /** A growing stretch that ends at one spot and reaches further and further back. */
 class Stretch {
   private from: number;
   private weight = 0;
+  private byCentres = 0;
   private low = Infinity;
   private high = -Infinity;
   private readonly points: (readonly [number, number])[] = [];
@@ -136,15 +140,22 @@ class Stretch {
   private add(atom: Atom): void {
     if (atom.points.length === 0) return;
     this.weight += atom.weightKg;
+    this.byCentres += atom.byCentresKg;
     this.low = Math.min(this.low, atom.height[0]);
     this.high = Math.max(this.high, atom.height[1]);
     this.points.push(...atom.points);
   }
 
-  load(factor: number): Load {
+  load(): Load {
     const longest = [...this.lengths].sort((a, b) => b[1] - a[1])[0]?.[0];
     const weight = this.weight + this.spots[this.from].moreRight + this.spots[this.to].moreLeft;
-    return loadOf(this.points, [this.low, this.high], longest, weight * factor);
+    return loadOf(this.points, [this.low, this.high], longest, weight);
+  }
+
+  /** The least that it may turn out to weigh: without what stands by the centres, and so much of the rest lighter. */
+  lightest(trueTo: number): Load {
+    const load = this.load();
+    return { ...load, weightKg: (load.weightKg - this.byCentres) * (1 - trueTo) };
   }
 
   /** A breach that each of its smallest pieces has too, and that no cutting cures. */

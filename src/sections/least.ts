@@ -1,20 +1,14 @@
 import type { Carry, JoinMark } from '../vocabulary/job';
 import type { Part, PartDraft } from '../vocabulary/part';
-import type { Rod, RodRun, RunJoin } from '../vocabulary/rod';
-import { type Chain, chainOf, type Places } from './chain';
+import type { Rod, RodRun } from '../vocabulary/rod';
+import { chainOf, type Places } from './chain';
 import { fewest } from './fewest';
 import { breachesOf, type Load } from './limits';
 import { layAlong } from './lying';
 import { loadsOf } from './sections';
 
-/**
- * A stretch may turn out lighter than estimated by so much: in a shorter frame module studs stand elsewhere, or not at all. Found by trial
- * over random units: up to 9 %.
- */
-const TRUE_TO = 0.12;
-
-/** What the stretches made so far were lighter by tells of the others, to so much. */
-const ALIKE_TO = 0.02;
+/** A stretch may turn out lighter than estimated by so much, besides the studs that stand by the centres: noggins between other studs. Found by trial over random units. */
+const TRUE_TO = 0.02;
 
 /** Tries before what was found so far is taken: each makes the whole unit once. */
 const MOST_TRIES = 8;
@@ -49,23 +43,12 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
   const whole = shop.layOut([]);
   const { face } = whole.rod.timber;
   const lying = layAlong(whole.rod.runs, whole.drafts, shop.weigh);
-  const chainBy = (covered: (place: Omit<RunJoin, 'id'>) => boolean): Chain =>
-    chainOf(whole.rod, lying, (run) => shop.places(run, face).filter(covered));
-  const pillars = chainBy((place) => place.behind === 'pillar');
-  let strips: Chain | undefined;
+  const chain = chainOf(whole.rod, lying, (run) => behindPillars(shop.places(run, face)));
   const known = new Map<string, Load>();
   let best: M | undefined;
   let fewestOver = Infinity;
-  let trueTo = TRUE_TO;
   for (let tries = 0; tries < MOST_TRIES; tries++) {
-    let chosen = fewest(pillars, carry, trueTo, known, shop.apart(face));
-    if (chosen.over > 0) {
-      // No pillar where one is needed: then under strips at the edges of bays, if that helps.
-      strips ??= chainBy(() => true);
-      const under = fewest(strips, carry, trueTo, known, shop.apart(face));
-      if (under.over < chosen.over) chosen = under;
-    }
-    const { marks, keys, estimates, over } = chosen;
+    const { marks, keys, over } = fewest(chain, carry, TRUE_TO, known, shop.apart(face));
     const made = shop.make(marks.length === 0 ? whole : shop.layOut(marks));
     const loads = loadsOf(made.parts, made.rod);
     const found = [...loads.values()].filter((load) => breachesOf(load, carry).some((b) => b.byCutting)).length;
@@ -74,14 +57,14 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
       fewestOver = found;
     }
     if (found <= over) break;
-    let lightest = 1;
     // Sections come in the order of their stretches; one of which nothing is made is left out of the list.
-    for (const [id, load] of loads) {
-      const stretch = Number(id.slice(1)) - 1;
-      known.set(keys[stretch], load);
-      lightest = Math.min(lightest, load.weightKg / estimates[stretch]);
-    }
-    trueTo = Math.min(TRUE_TO, 1 - lightest + ALIKE_TO);
+    for (const [id, load] of loads) known.set(keys[Number(id.slice(1)) - 1], load);
   }
   return best ?? shop.make(whole);
+}
+
+/** Behind a pillar; under a strip at the edge of a bay only in a run that has no pillar between its ends. */
+function behindPillars(places: ReturnType<Places>): ReturnType<Places> {
+  const pillars = places.filter((place) => place.behind === 'pillar');
+  return pillars.length > 0 ? pillars : places;
 }

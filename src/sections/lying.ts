@@ -98,7 +98,7 @@ export function reachOf(
   const [from, to] = divides(lying)
     ? [middle, middle]
     : [lines.filter((x) => x <= lying.from).length, lines.filter((x) => x < lying.to).length];
-  const meets = (side: 'left' | 'right'): number =>
-    Number(corners[side] && (lying.meets === side || lying.meets === 'both'));
-  return { from: from - meets('left'), to: to + meets('right') };
+  const meets = (side: 'left' | 'right'): boolean => corners[side] && (lying.meets === side || lying.meets === 'both');
+  // It may end short of the corner and yet be joined to the neighbour's: a butted top.
+  return { from: meets('left') ? -1 : from, to: meets('right') ? lines.length + 1 : to };
 }

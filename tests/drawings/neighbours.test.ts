@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { polygonArea } from '../../src/base/polygon';
 import { elevationOf } from '../../src/drawings/elevation';
 import { sliceOf } from '../../src/drawings/slice';
+import { design } from '../../src/flow';
 import type { Drawing, Stroke } from '../../src/vocabulary/drawing';
 import type { Vec2, Vec3 } from '../../src/vocabulary/geometry';
+import { jobOf } from '../elements/job-of';
 import { workedExample } from '../tools/goldens';
 import { box, byHand } from './fixture';
 import { of } from './strokes';
@@ -179,5 +181,24 @@ describe('the front of a return', () => {
     const shown = of(elevationOf(worked, back.id, 'front'), 'polygon').map((polygon) => polygon.part);
     const foreign = worked.parts.filter((part) => part.run !== back.id && shown.includes(part.mark));
     expect(foreign.map((part) => part.kind)).toEqual(['top']);
+  });
+});
+
+describe('at an inside corner that hardly turns', () => {
+  it.each([-0.2, -0.5, -1, -2])('of %d° every stroke has a place', (deflectionDeg) => {
+    const made = design(
+      jobOf({ runs: [{ length: 3000, deflectionDeg }, { length: 3000 }], elements: { carcass: { build: true } } }),
+    );
+    const places = ['A', 'B'].flatMap((run) =>
+      elevationOf(made, run, 'front').strokes.flatMap((stroke) =>
+        stroke.kind === 'text'
+          ? stroke.at
+          : stroke.kind === 'dimension'
+            ? [...stroke.from, ...stroke.to]
+            : stroke.points.flat(),
+      ),
+    );
+    expect(places.length).toBeGreaterThan(0);
+    expect(places.every(Number.isFinite)).toBe(true);
   });
 });

@@ -21,6 +21,7 @@ describe('the model', () => {
     expect(nodes.map((node) => node.getName())).toEqual(byHand.parts.map((part) => part.mark));
     const noggin = nodes.find((node) => node.getName() === 'A-NG2');
     expect(noggin?.getExtras()).toMatchObject({ name: 'noggin', material: 'sawn-38x63', lengthMm: 362, run: 'A' });
+    expect(noggin?.getExtras()).toMatchObject({ fitted: 'workshop', section: 'S1' });
     expect(document.getRoot().getDefaultScene()?.getName()).toBe('Counter');
   });
 

@@ -72,7 +72,11 @@ export function outlineOf({ from, to, low, high, pillarOn, lengths }: Strip): re
 
 /** Whether a corner is none: it lies on another, or on the straight line between its neighbours. */
 const inLine = (a: Vec2 | undefined, [x, z]: Vec2, [nx, nz]: Vec2): boolean =>
-  (x === nx && z === nz) || (a !== undefined && ((a[0] === x && x === nx) || (a[1] === z && z === nz)));
+  (same(x, nx) && same(z, nz)) ||
+  (a !== undefined && ((same(a[0], x) && same(x, nx)) || (same(a[1], z) && same(z, nz))));
+
+/** Sizes that differ in their last digits only make no step. */
+const same = (a: number, b: number): boolean => Math.abs(a - b) < SAME_LENGTH;
 
 /** What is taken out of its edge, in words. */
 export function stepsInWords({ low, pillarOn, lengths }: Strip): readonly string[] {

@@ -73,15 +73,21 @@ export const largerThanSheet = (
   remedy: 'Ask for more of them or for more bays, or choose a larger sheet. None is made.',
 });
 
-export const pastCorner = (run: RodRun, bay: BackBay, value: number): Finding => ({
+export const pastCorner = (
+  run: RodRun,
+  bay: BackBay,
+  value: number,
+  lie: 'overlay' | 'inset',
+  between: boolean,
+): Finding => ({
   severity: 'stop',
   rule: 'fronts-past-corner',
   subject: ofBays(run),
   value,
   limit: 0,
-  message: `${name(run, bay)}: fronts on the posts would run ${tenth(value)} mm past the line of the corner, into the neighbour’s.`,
+  message: `${name(run, bay)}: fronts ${lie === 'inset' ? 'between' : 'on'} the posts would run ${tenth(value)} mm past the line of the corner, into the neighbour’s.`,
   source: 'geometry of the corner',
-  remedy: 'Let them lie between the posts, or choose a bay further from the corner. None is made.',
+  remedy: `${between ? 'Let them lie between the posts, or choose' : 'Choose'} a bay further from the corner. None is made.`,
 });
 
 export const wideLeaf = (run: RodRun, bay: BackBay, value: number, limit: number): Finding => ({
@@ -95,7 +101,7 @@ export const wideLeaf = (run: RodRun, bay: BackBay, value: number, limit: number
   remedy: 'Two doors, or more bays.',
 });
 
-export const proudOfTop = (run: RodRun, bay: BackBay, value: number): Finding => ({
+export const proudOfTop = (run: RodRun, bay: BackBay, value: number, between: boolean): Finding => ({
   severity: 'warn',
   rule: 'fronts-proud-of-top',
   subject: { run: run.id, path: '/unit/elements/carcass/setBack' },
@@ -103,7 +109,7 @@ export const proudOfTop = (run: RodRun, bay: BackBay, value: number): Finding =>
   limit: 0,
   message: `${name(run, bay)}: fronts stand ${tenth(value)} mm proud of the back edge of the top over them.`,
   source: GEOMETRY,
-  remedy: 'Set the posts further back from that edge, or let the fronts lie between the posts.',
+  remedy: `Set the posts further back from that edge${between ? ', or let the fronts lie between the posts' : ''}.`,
 });
 
 export const besideCorner = (run: RodRun, bay: BackBay, value: number, limit: number): Finding => ({

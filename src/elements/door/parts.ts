@@ -35,6 +35,8 @@ function frontOf({ run, bay, carcass, purpose, fronts }: Laid, { sheet, lie }: D
     from: 'finished',
     edges: [],
     grooves: [],
+    // Fronts are taken off to be carried: they swing open and rub, and a section is lighter without them.
+    fit: 'site',
   } as const;
   if (purpose === 'doors')
     return {

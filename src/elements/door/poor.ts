@@ -12,19 +12,21 @@ const WIDE_DOOR = 600;
 /** Between fronts and the corner that the backs of two runs make: for handles, and so that doors and drawers clear the neighbour's (common practice, no source). */
 const CORNER_CLEAR = 60;
 
-/** What can be made, and will be a nuisance. */
+/** What can be made, and will be a nuisance. `between`: whether the fronts could lie between the posts instead. */
 export function poor(
   { run, bay, carcass, field }: InBay,
   purpose: 'doors' | 'drawers',
   first: Box,
   rod: Rod,
+  between: () => boolean,
 ): readonly Finding[] {
   const wide = first.to - first.from;
-  const proud = coverAt(rod, carcass) - field.back;
+  const cover = coverAt(rod, carcass);
+  const proud = cover - field.back;
   const clear = Math.min(...(['left', 'right'] as const).map((side) => fromCorner(run, side, carcass, field)));
   return [
     ...(purpose === 'doors' && wide > WIDE_DOOR + SAME_LENGTH ? [wideLeaf(run, bay, wide, WIDE_DOOR)] : []),
-    ...(proud > SAME_LENGTH ? [proudOfTop(run, bay, proud)] : []),
+    ...(proud > SAME_LENGTH ? [proudOfTop(run, bay, proud, cover - carcass.back <= SAME_LENGTH && between())] : []),
     ...(clear < CORNER_CLEAR - SAME_LENGTH ? [besideCorner(run, bay, clear, CORNER_CLEAR)] : []),
   ];
 }

@@ -35,6 +35,8 @@ export function bracket(rod: Rod, run: RodRun, x: number, profile: Profile, shap
     from: 'finished',
     edges: [],
     grooves: [],
+    // They stand out too far for a section to pass a door with them; what they are screwed to is in the frame already.
+    fit: 'site',
     where: `at ${tenth(x)}`,
     work: [...(high - low < timber.width - SAME_LENGTH ? [`ripped to ${tenth(high - low)} high`] : []), ...seat],
     holds: [

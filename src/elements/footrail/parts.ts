@@ -20,7 +20,7 @@ const FAR_APART = 1000;
 /** A screw from below goes through so much of a bracket, its head let in, mm (common practice, no source). */
 const LET_IN = 25;
 
-/** Rails on their brackets, run by run. */
+/** Brackets, then the rails on them, run by run. */
 export function parts(decisions: Decisions, bench: Bench): Made {
   if (!decisions.wanted) return { drafts: [], findings: [] };
   const { rod, book } = bench;
@@ -29,6 +29,9 @@ export function parts(decisions: Decisions, bench: Bench): Made {
   const longest = Math.max(...lengths.map((l) => l.length));
   const shape = bracketShape(profile);
   const drafts = rails.flatMap((one) => [
+    ...one.brackets.map(
+      (x): PartDraft => bracket(rod, one.run, x, profile, shape, book.item('timber', decisions.timber)),
+    ),
     ...lengthsOf(one, profile, longest, rod.timber.datum).map((length) => ({
       kind: 'footrail',
       code: 'FR',
@@ -43,9 +46,6 @@ export function parts(decisions: Decisions, bench: Bench): Made {
       ...length.said,
       ...lying(one.run, section, { ...length.piece, d: profile.back, z: profile.seat }),
     })),
-    ...one.brackets.map(
-      (x): PartDraft => bracket(rod, one.run, x, profile, shape, book.item('timber', decisions.timber)),
-    ),
   ]);
   return { drafts, findings: [...findings, ...saidOf(decisions, profile, rails)] };
 }

@@ -29,6 +29,9 @@ export function parts({ cableWay }: Decisions, { rod, framing, book }: Bench): M
   };
 }
 
+/** What the setting-out says of a stud that nothing else asked for. */
+const BY_CENTRES = 'centres';
+
 function ofRun(
   rod: Rod,
   run: RodRun,
@@ -68,6 +71,7 @@ function ofRun(
         standing(run, section, { x: s.to, d: -depth, low: low + face, high }),
       ),
       holds: studHolds(face),
+      ...(s.reasons.every((reason) => reason === BY_CENTRES) ? { byCentres: true } : {}),
     })),
     ...noggins.map((n) => {
       const stuff = isBored(n.to - n.from, cableWay, depth)

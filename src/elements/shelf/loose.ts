@@ -37,6 +37,8 @@ export function looseShelves(
         flatBoard(run, { from, to, back, front, low: z, high: z + thickness }),
         {
           holds: LIES_LOOSE,
+          // It would fall out on the way.
+          fit: 'site',
           hardware: [
             { what: laid.holes ? `shelf pin for a ${tenth(hole)} mm hole` : 'clip for a slotted standard', count: 4 },
           ],

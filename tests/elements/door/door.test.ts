@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { hingesFor, mostOf } from '../../../src/elements/door/divide';
-import { design } from '../../../src/flow';
+import { design, making } from '../../../src/flow';
 import type { Design } from '../../../src/vocabulary/design';
 import type { Part } from '../../../src/vocabulary/part';
 import { cornersIn } from '../../properties/measure';
 import { behindJob } from '../behind-job';
-import { findingOf, partsOf, rulesOf, runOf } from '../job-of';
+import { findingOf, partsOf, rulesOf, runOf, type Said } from '../job-of';
 
 function boxOf(made: Design, part: Part) {
   const points = cornersIn(runOf(made), part);
@@ -151,6 +151,61 @@ describe('fronts that can’t be made', () => {
     );
     expect(partsOf(inset, 'DR')).toHaveLength(2);
   });
+
+  test('are told to lie between the posts only where that would do', () => {
+    const said = { runs: [{ length: 4000, deflectionDeg: 120 }, { length: 4000 }], elements: { pillar: { bays: 2 } } };
+    const remedy = (door: Readonly<Record<string, string>>, stock: Said['stock'] = {}): string =>
+      findingOf(
+        design(behindJob([{ ...doors, bay: 2 }], { ...said, stock, elements: { ...said.elements, door } })),
+        'fronts-past-corner',
+      ).remedy ?? '';
+    expect(remedy({})).toBe('Let them lie between the posts, or choose a bay further from the corner. None is made.');
+    // Stops 10 thick leave 10 − 3 = 7 to shut on; 8 is the least.
+    expect(remedy({}, { 'sawn-25x38': { thickness: 10 } })).toBe('Choose a bay further from the corner. None is made.');
+  });
+});
+
+describe('fronts beside a return', () => {
+  const ends = { left: { kind: 'return', length: 480 }, right: { kind: 'return', length: 480 } } as const;
+  const made = (lie: 'overlay' | 'inset', length: number = ends.right.length) =>
+    design(
+      behindJob([doors], {
+        runs: [{ length: 1100 }],
+        leftEnd: { ...ends.left, length },
+        rightEnd: { ...ends.right, length },
+        elements: { door: { lie } },
+      }),
+    );
+
+  test('are made: only its frame, 63 deep, stands behind the end of the run', () => {
+    // Posts from 63 to 101 and from 999 to 1037; half a post less half a gap lies on each: 101 − 17.5 and 999 + 17.5.
+    for (const length of [480, 700]) {
+      const [first, second] = partsOf(made('overlay', length), 'DR').map((p) => boxOf(made('overlay', length), p));
+      expect([first.x[0], second.x[1]]).toEqual([83.5, 1016.5]);
+      expect(rulesOf(made('overlay', length))).not.toContain('fronts-past-corner');
+      expect(rulesOf(made('overlay', length))).not.toContain('fronts-beside-corner');
+    }
+  });
+
+  test('so between the posts', () => {
+    const [first, second] = partsOf(made('inset'), 'DR').map((p) => boxOf(made('inset'), p));
+    // A gap from each post.
+    expect([first.x[0], second.x[1]]).toEqual([104, 996]);
+  });
+});
+
+test('doors and drawer fronts travel loose; the stops stay', () => {
+  const made = design(
+    behindJob([doors, { ...drawers, bay: 2 }], {
+      runs: [{ length: 2000 }],
+      elements: { pillar: { bays: 2 }, door: { lie: 'inset' } },
+    }),
+  );
+  const fitted = (code: string): readonly string[] => [...new Set(partsOf(made, code).map((p) => p.fitted))];
+  expect([fitted('DR'), fitted('DF'), fitted('DS')]).toEqual([['site'], ['site'], ['workshop']]);
+  // They hang again when the unit stands.
+  const steps = making(made).steps.filter(({ what }) => /door|drawer/.test(what) && what.startsWith('Hang'));
+  expect(steps.map((s) => s.place)).toEqual(['site']);
 });
 
 describe('fronts that will be a nuisance', () => {
@@ -172,5 +227,12 @@ describe('fronts that will be a nuisance', () => {
     expect(findingOf(made, 'door-wide')).toMatchObject({ severity: 'warn', value: 959, limit: 600 });
     // Posts 10 before the back edge, fronts 18 thick.
     expect(findingOf(made, 'fronts-proud-of-top').value).toBeCloseTo(8, 9);
+    expect(findingOf(made, 'fronts-proud-of-top').remedy).toContain('between the posts');
+    // Stops 10 thick leave 7 to shut on: then that is no remedy.
+    const thin = behindJob([{ ...doors, count: 1 }], {
+      elements: { carcass: { setBack: 10 } },
+      stock: { 'sawn-25x38': { thickness: 10 } },
+    });
+    expect(findingOf(design(thin), 'fronts-proud-of-top').remedy).toBe('Set the posts further back from that edge.');
   });
 });

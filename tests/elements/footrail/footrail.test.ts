@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { flatten } from '../../../src/base/outline';
 import { restOf } from '../../../src/elements/footrail/bracket';
 import { joinsOver } from '../../../src/elements/footrail/rails';
-import { design, newJob } from '../../../src/flow';
+import { design, making, newJob } from '../../../src/flow';
 import { cornersIn, extentAt, reachOf } from '../../properties/measure';
 import { findingOf, jobOf, partsOf, rulesOf, runOf } from '../job-of';
 
@@ -54,7 +54,8 @@ describe('the foot rail', () => {
     expect(Math.min(...corners.map((c) => c.z))).toBeCloseTo(125, 9);
     expect(Math.max(...corners.map((c) => c.z))).toBeCloseTo(200, 9);
     expect(bracket.size).toEqual({ length: 187.5, width: 75, thickness: 47 });
-    expect(bracket.fitted).toBe('workshop');
+    // It would keep a section from passing a door.
+    expect(bracket.fitted).toBe('site');
     expect(bracket.work).toEqual(['seat for the rail 22.5 deep in the upper edge, 127.5 to 172.5 from the back']);
   });
 
@@ -79,6 +80,16 @@ describe('the foot rail', () => {
     const made = madeWith({ spacing: 300 }, wide, { runs: [{ length: 2600 }] });
     // Pillars 0–400, 1100–1500, 2200–2600; blocks to 405: the first bracket no nearer than 405 + 10 + 23.5, from the end counted twice.
     expect(findingOf(made, 'foot-rail-span')).toMatchObject({ severity: 'warn', value: 2 * 438.5, limit: 300 });
+  });
+
+  test('is put on on site: its brackets, then the rail; the noggins behind them stay', () => {
+    const made = madeWith();
+    const steps = making(made).steps.filter(({ what, place }) => place === 'site' && what.includes('foot rail'));
+    expect(steps.map((s) => s.what)).toEqual([
+      'Glue and screw 4 foot rail brackets to the cladding.',
+      'Screw 1 foot rail to the foot rail brackets.',
+    ]);
+    expect(new Set(partsOf(made, 'NG').map((p) => p.fitted))).toEqual(new Set(['workshop']));
   });
 
   test('has two noggins behind each bracket, near its lower and its upper edge', () => {

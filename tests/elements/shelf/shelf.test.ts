@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { design } from '../../../src/flow';
+import { design, making } from '../../../src/flow';
 import type { Design } from '../../../src/vocabulary/design';
 import type { Part } from '../../../src/vocabulary/part';
 import { cornersIn } from '../../properties/measure';
@@ -103,6 +103,27 @@ describe('shelves on standards', () => {
     );
     for (const shelf of partsOf(made, 'SH'))
       expect(shelf.hardware).toEqual([{ what: 'clip for a slotted standard', count: 4 }]);
+  });
+});
+
+describe('what is carried in', () => {
+  const fitted = (shelves: 'fixed' | 'holes' | 'standards', code: string): readonly string[] => [
+    ...new Set(partsOf(design(behindJob([{ ...wish, shelves }])), code).map((p) => p.fitted)),
+  ];
+  test('loose shelves travel loose, their linings stay', () => {
+    for (const shelves of ['holes', 'standards'] as const) {
+      expect(fitted(shelves, 'SH')).toEqual(['site']);
+      expect(fitted(shelves, 'LN')).toEqual(['workshop']);
+    }
+  });
+  test('fixed shelves and their bearers stay', () => {
+    expect(fitted('fixed', 'SH')).toEqual(['workshop']);
+    expect(fitted('fixed', 'SB')).toEqual(['workshop']);
+  });
+  test('and are laid in when the unit stands', () => {
+    const { steps } = making(design(behindJob([{ ...wish, shelves: 'holes' }])));
+    const shelves = steps.filter(({ what }) => /\bshel/.test(what) && !/loose/.test(what));
+    expect(shelves).toMatchObject([{ place: 'site', what: expect.stringContaining('Lay in 2 shelves') }]);
   });
 });
 
