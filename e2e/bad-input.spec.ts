@@ -41,8 +41,16 @@ const REFUSED: readonly (readonly [what: string, text: string, says: RegExp])[] 
   ['a letter', 'Dear Sirs,\nplease find', /^this is not JSON: line 1, column 1: found "D" where a value should be$/],
   [
     'half a job',
-    readFileSync(DEMO, 'utf8').slice(0, 900),
+    // Cut off where a decision ends, and in the middle of a word.
+    readFileSync(DEMO, 'utf8')
+      .slice(0, 900)
+      .replace(/[^,]*$/, ''),
     /^this is not JSON: line \d+, column \d+: found the end of the file/,
+  ],
+  [
+    'half a word',
+    '{"format":"counterwright-jo',
+    /^this is not JSON: line 1, column 11: found "\\"" where a finished text should be$/,
   ],
   ['nothing', '', /^this is not JSON: .*the end of the file/],
   ['a list', '[1, 2, 3]', /^this is no Counterwright job: found a list of 3$/],

@@ -15,7 +15,7 @@ import { ThingRow } from './ThingRow';
 
 const WAYS: readonly { readonly value: Joins['by']; readonly label: string }[] = [
   { value: 'none', label: 'nowhere' },
-  { value: 'least', label: 'in the fewest that can be carried' },
+  { value: 'least', label: 'into the fewest sections' },
   { value: 'hand', label: 'where marked by hand' },
 ];
 
@@ -86,7 +86,7 @@ export function JoinsForm() {
     <Section title="Taken apart">
       <ChoiceInput
         label="The unit is taken apart"
-        help="By hand begins with the joins as they stand now. Fewest: by the way in and what the people may lift."
+        help="By hand begins with the joins as they stand now. Fewest: as few as can be carried, by the way in and what the people may lift."
         value={joins.by}
         options={WAYS}
         path="/unit/joins/by"

@@ -2,7 +2,7 @@ import type { Finding } from '../../src/vocabulary/finding';
 import { goToDecision } from '../shell/go-to';
 import { app } from '../store/app';
 import { useDesign } from '../store/hooks';
-import { decisionName } from './decision-name';
+import { decisionName, shownAt } from './decision-name';
 import { type Gathered, gathered } from './gather';
 import { canBeShown, showSubject } from './subject';
 
@@ -14,11 +14,11 @@ const words: Readonly<Record<Finding['severity'], string>> = {
 
 /** What was found, as a way to what it is about; `headed`: with how grave it is. */
 function Said({ finding, headed }: { readonly finding: Finding; readonly headed: boolean }) {
-  const { parts } = useDesign();
+  const { job, parts } = useDesign();
   const { severity, subject, message } = finding;
   const show = () => {
     showSubject(subject, parts, app.getState());
-    if (subject.path) goToDecision(subject.path);
+    if (subject.path) goToDecision(shownAt(subject.path, job));
   };
   const text = (
     <>

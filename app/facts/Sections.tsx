@@ -29,15 +29,17 @@ function Row({ section, made, team }: { readonly section: Section; readonly made
     <>
       <tr>
         <th scope="row">{id}</th>
-        <td>
-          {long} × {deep} × {high}
-        </td>
         <td className="number">{parts.length}</td>
         <td className={weightKg > team ? 'number over' : 'number'}>{weight(weightKg)}</td>
       </tr>
+      <tr className="sizes">
+        <td colSpan={3}>
+          {long} × {deep} × {high}
+        </td>
+      </tr>
       {breaches.length > 0 ? (
         <tr className="breaches">
-          <td colSpan={4}>
+          <td colSpan={3}>
             {breaches.map((breach) => (
               <p key={breach.what}>{breachWords(breach, made)}</p>
             ))}
@@ -64,12 +66,16 @@ export function Sections() {
         <thead>
           <tr>
             <th scope="col">No.</th>
-            <th scope="col">Length × depth × height</th>
             <th scope="col" className="number">
               Parts
             </th>
             <th scope="col" className="number">
               Weight
+            </th>
+          </tr>
+          <tr className="sizes">
+            <th scope="col" colSpan={3}>
+              Length × depth × height
             </th>
           </tr>
         </thead>
@@ -79,8 +85,7 @@ export function Sections() {
           ))}
           {loose.length > 0 ? (
             <tr>
-              <th scope="row">loose</th>
-              <td>fitted on site</td>
+              <th scope="row">loose, fitted on site</th>
               <td className="number">{loose.length}</td>
               <td className="number">{weight(looseKg)}</td>
             </tr>

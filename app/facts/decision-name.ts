@@ -25,6 +25,10 @@ const named = (group: string, labels: Labels, key: string | undefined): string =
 const runName = (runs: readonly Pick<RodRun, 'jobIndex' | 'name'>[], index: string): string =>
   runs.find(({ jobIndex }) => jobIndex === Number(index))?.name ?? 'Plan';
 
+/** The path at which a decision stands on the page: joins that were worked out have no rows of their own, only the way they are found. */
+export const shownAt = (path: string, { unit }: Job): string =>
+  unit.joins.by !== 'hand' && path.startsWith('/unit/joins/at') ? '/unit/joins/by' : path;
+
 /**
  * What the decision at a path in the job is called on the page: its group and its field, or its group alone. Null where the page
  * has no words for it.
@@ -34,7 +38,7 @@ export function decisionName(
   job: Job,
   runs: readonly Pick<RodRun, 'jobIndex' | 'name'>[],
 ): string | null {
-  const steps = stepsOf(path);
+  const steps = stepsOf(shownAt(path, job));
   const [first, second, third, fourth] = steps;
   if (first === 'units') return jobFields.units.label;
   if (first === 'tools') return named('Workshop', toolFields, second);

@@ -9,13 +9,11 @@ import { foundOf, type JoinOnRod, snapped } from './things';
 /** How far beside its line a join can be taken hold of, px. */
 const BESIDE = 6;
 
-/** The double line of a join through the lanes, broken where figures are written between them. */
-function doubleLine(layout: Layout, x: number, tag: number): string {
-  const { plan, lanes } = layout;
-  const pieces = [...(plan ? [plan] : []), ...lanes].map(({ top, height }) => [top - 2, top + height + 2] as const);
-  return [[tag, (pieces[0]?.[0] ?? tag) + 1] as const, ...pieces]
-    .flatMap(([from, to]) => [`M${x - 1.5} ${from}V${to}`, `M${x + 1.5} ${from}V${to}`])
-    .join('');
+/** The double line of a join from its tag through the lanes, broken where figures are written over them. */
+function doubleLine({ plan, lanes }: Layout, x: number, tag: number): string {
+  const through = [...(plan ? [plan] : []), ...lanes].map(({ top, height }) => [top - 2, top + height + 2] as const);
+  const stem = [tag, plan?.top ?? (lanes[0]?.widthsAt ?? tag) - 6] as const;
+  return [stem, ...through].map(([from, to]) => `M${x - 1.5} ${from}V${to}M${x + 1.5} ${from}V${to}`).join('');
 }
 
 /** A join through all lanes, with its tag over them. */

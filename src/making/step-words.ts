@@ -36,8 +36,30 @@ const VERBS: Readonly<Record<Hold['by'], string>> = {
   glue: 'glue',
 };
 
+const comesWith = ({ hardware = [] }: Part, what: RegExp): boolean => hardware.some((one) => what.test(one.what));
+
 /** Whether a part hangs on hinges: a flap, a door. */
-const isHung = ({ hardware = [] }: Part): boolean => hardware.some(({ what }) => /\bhinges?\b/.test(what));
+const isHung = (part: Part): boolean => comesWith(part, /\bhinges?\b/);
+
+/** Whether a part is the front of a drawer, whose box runs on runners. */
+const isOnBox = (part: Part): boolean => comesWith(part, /\bdrawer runners\b/);
+
+/** Whether a part only lies on supports that come with it, with nothing to fix it: a loose shelf. */
+const isLaid = (part: Part): boolean => {
+  const { holds = [], hardware = [] } = part;
+  const free = holds.every(({ where }) => where.at === 'all' && where.each === 0);
+  return holds.length > 0 && hardware.length > 0 && free && !isHung(part);
+};
+
+/** What isn't simply fixed to what it touches, in the order in which it goes on. */
+const OTHERWISE: readonly {
+  readonly is: (part: Part) => boolean;
+  readonly say: (what: string, their: string) => string;
+}[] = [
+  { is: isLaid, say: (what, their) => `lay ${what} on ${their} supports` },
+  { is: isOnBox, say: (what, their) => `screw ${what} to ${their} ${their === 'its' ? 'box' : 'boxes'}` },
+  { is: isHung, say: (what, their) => `hang ${what} on ${their} hinges` },
+];
 
 /** How a batch is put on, by how most of its parts are held: "glue and screw"; "fix" where nothing is said. */
 export function verbOf(batch: Batch): string {
@@ -79,12 +101,18 @@ export function basesOf(
   return ` to the ${listOf(named)}`;
 }
 
-/** What is done with a batch: "screw 2 shelves to the bearers"; what has hinges is hung when the rest is on. `bases`: what it is put on. */
+/**
+ * What is done with a batch: "screw 2 shelves to the bearers"; what is loose is laid on its supports, and what has hinges hung, when the rest
+ * is on. `bases`: what it is put on.
+ */
 export function puttingOn(batch: Batch, bases: (some: Batch) => string): string {
-  const [hung, rest] = [batch.filter(isHung), batch.filter((part) => !isHung(part))];
+  const rest = batch.filter((part) => OTHERWISE.every(({ is }) => !is(part)));
   return [
     ...(rest.length > 0 ? [`${verbOf(rest)} ${contentsOf(rest)}${bases(rest)}`] : []),
-    ...(hung.length > 0 ? [`hang ${contentsOf(hung)} on ${hung.length === 1 ? 'its' : 'their'} hinges`] : []),
+    ...OTHERWISE.flatMap(({ is, say }) => {
+      const some = batch.filter(is);
+      return some.length > 0 ? [say(contentsOf(some), some.length === 1 ? 'its' : 'their')] : [];
+    }),
   ].join('; ');
 }
 

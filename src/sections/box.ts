@@ -14,7 +14,7 @@ export function piecesOf(
 }
 
 /** The run along which a section is longest. */
-export const longest = (rod: Rod, pieces: Section['pieces']): RodRun => {
+const longest = (rod: Rod, pieces: Section['pieces']): RodRun => {
   const best = [...pieces].sort((a, b) => b.to - b.from - (a.to - a.from))[0];
   return rod.runs.find((r) => r.id === best?.run) ?? rod.runs[0];
 };

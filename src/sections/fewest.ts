@@ -3,7 +3,7 @@ import type { RodRun } from '../vocabulary/rod';
 import type { Breach } from '../vocabulary/section';
 import type { Atom } from './atoms';
 import type { Chain, Spot } from './chain';
-import { breachesOf, type Load } from './limits';
+import { breachesOf, type Load, WEIGHT } from './limits';
 
 /** One way of parting a unit: spots by number, and for each stretch its key in `known`. */
 export interface Parting {
@@ -48,10 +48,11 @@ export function fewest(
       if (before && farApart(spots[from], spots[to], apart)) {
         const load = known.get(keyOf(spots, from, to));
         const judged = load ?? stretch.lightest(trueTo);
-        const over = breachesOf(judged, carry).some((breach) => !stretch.unavoidable(breach, carry));
-        // Longer stretches only get heavier and longer.
+        const broken = breachesOf(judged, carry).filter((breach) => !stretch.unavoidable(breach, carry));
+        const over = broken.length > 0;
         if (over && divisible(spots, stations, a, b, apart)) {
-          if (!load) break;
+          // Longer stretches only get heavier; but one may lie along another run, and be less deep.
+          if (!load && broken.some((breach) => breach.what === WEIGHT)) break;
           continue;
         }
         const weight = (load ?? stretch.load()).weightKg;

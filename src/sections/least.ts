@@ -58,7 +58,8 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
     }
     if (found <= over) break;
     // Sections come in the order of their stretches; one of which nothing is made is left out of the list.
-    for (const [id, load] of loads) known.set(keys[Number(id.slice(1)) - 1], load);
+    const order = [...new Set(made.rod.runs.filter((run) => run.sound).flatMap((run) => run.sections))];
+    for (const [id, load] of loads) known.set(keys[order.indexOf(id)], load);
   }
   return best ?? shop.make(whole);
 }

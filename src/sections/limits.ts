@@ -43,9 +43,12 @@ export function breachesOf(load: Load, carry: Carry): readonly Breach[] {
     ...through('the workshop door', depth, height, carry.shopDoorWidth, carry.shopDoorHeight),
     ...through('the narrowest door on the way', depth, height, carry.routeDoorWidth, carry.routeDoorHeight),
     ...round(load, carry),
-    ...over('weight', weightKg, teamKg(carry), `the job: ${carry.people} people; HSE L23 for teams. Not a legal limit`),
+    ...over(WEIGHT, weightKg, teamKg(carry), `the job: ${carry.people} people; HSE L23 for teams. Not a legal limit`),
   ];
 }
+
+/** What a breach of the lifting limit is called. */
+export const WEIGHT = 'weight';
 
 /** Less than this is the noise of the last digits, mm or kg. */
 const NOISE = 1e-6;

@@ -1,15 +1,12 @@
-import { extentOf } from '../base/solid/extent';
 import { massCentre } from '../base/solid/mass';
 import type { Vec3 } from '../vocabulary/geometry';
 import type { Carry, Fit } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
 import type { Join, Section } from '../vocabulary/section';
-import { boxOf, longest, piecesIn } from './box';
+import { boxOf, piecesIn } from './box';
+import { liftingPoints } from './lifting';
 import { breachesOf, type Load } from './limits';
-
-/** Hands take a section at this part of its length from each end, or nearer to the middle of the load (common practice, no source). */
-const LIFT_AT = 0.2;
 
 /** The sections of a unit, left to right, each with what it weighs and where it balances. Those of which nothing is made are left out. */
 export const sectionsOf = (parts: readonly Part[], rod: Rod, carry: Carry): readonly Section[] =>
@@ -49,7 +46,7 @@ function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): 
     size,
     weightKg,
     centreOfGravity: centre,
-    liftingPoints: liftingPoints(parts, rod, pieces, centre),
+    liftingPoints: liftingPoints(rod, pieces, centre),
     breaches: breachesOf({ ...size, weightKg }, carry),
   };
 }
@@ -64,30 +61,6 @@ function balance(parts: readonly Part[]): { readonly weightKg: number; readonly 
     for (let k = 0; k < 3; k++) moment[k] += part.weightKg * at[k];
   }
   return { weightKg, centre: [moment[0] / weightKg, moment[1] / weightKg, moment[2] / weightKg] };
-}
-
-/**
- * Two places on the frame's length, as far on one side of the centre of gravity as on the other, so that both ends weigh the same:
- * under the top plate, where hands or straps find hold.
- */
-function liftingPoints(parts: readonly Part[], rod: Rod, pieces: Section['pieces'], centre: Vec3): readonly Vec3[] {
-  const { along } = longest(rod, pieces);
-  let [from, to] = [Infinity, -Infinity];
-  for (const part of parts) {
-    const [a, b] = extentOf(part, [along[0], along[1], 0]);
-    from = Math.min(from, a);
-    to = Math.max(to, b);
-  }
-  const middle = centre[0] * along[0] + centre[1] * along[1];
-  const reach = Math.max(0, Math.min(middle - from, to - middle) - LIFT_AT * (to - from));
-  const arm = reach > 0 ? reach : Math.min(middle - from, to - middle) / 2;
-  return [-1, 1].map(
-    (side): Vec3 => [
-      centre[0] + side * arm * along[0],
-      centre[1] + side * arm * along[1],
-      rod.frameHeight - rod.timber.face,
-    ],
-  );
 }
 
 /** The joins of a unit, left to right: within runs, at corners, at flaps. Bolts stand at the job's heights that lie between the plates. */

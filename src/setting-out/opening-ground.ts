@@ -2,7 +2,10 @@ import { CLEAR_OF_HOLE } from '../base/tolerance';
 import type { Obstacle } from '../vocabulary/opening';
 import type { Rod, RodRun, RunEnd } from '../vocabulary/rod';
 
-/** Something that an opening must not meet, as an upright rectangle: x along the run; z above the floor, in the top back from its front edge. */
+/**
+ * Where an opening must not reach, as an upright rectangle: x along the run; z above the floor, in the top back from its front edge. It is
+ * `clear` larger, all round, than the thing itself (0 where not said).
+ */
 export interface Block {
   readonly from: number;
   readonly to: number;
@@ -10,6 +13,7 @@ export interface Block {
   readonly high: number;
   /** In words. */
   readonly what: string;
+  readonly clear?: number;
 }
 
 /** The front or the top of one run, with all that stands in the way of an opening. */
@@ -25,53 +29,55 @@ const LEAST_TO_EDGE = 50;
 /** Between two openings at least this much stays of the sheet, or it breaks out, mm (common practice, no source). */
 const LEAST_BETWEEN = 20;
 
-/** An opening that has its place, as others see it: with the web that must be left round it. */
-export const withWeb = (box: Omit<Block, 'what'>, what: string): Block => ({
-  from: box.from - LEAST_BETWEEN,
-  to: box.to + LEAST_BETWEEN,
-  low: box.low - LEAST_BETWEEN,
-  high: box.high + LEAST_BETWEEN,
-  what,
+/** A thing with what is kept clear of it. */
+const kept = ({ from, to, low, high, what, clear = 0 }: Thing): Block => ({
+  ...{ from: from - clear, to: to + clear, low: low - clear, high: high + clear },
+  ...{ what, clear },
 });
+
+/** A thing as it stands, and how far openings stay from it. */
+type Thing = Omit<Obstacle, 'run' | 'through'>;
+
+/** An opening that has its place, as others see it: with the web that must be left round it. */
+export const withWeb = (box: Omit<Block, 'what' | 'clear'>, what: string): Block =>
+  kept({ ...box, what, clear: LEAST_BETWEEN });
 
 /** All that is in the way in one run: what the rooms say, the frame's timbers that can't move, the ends. */
 export function groundOf(rod: Rod, run: RodRun, through: Obstacle['through'], obstacles: readonly Obstacle[]): Ground {
   const theirs = obstacles.filter((o) => o.run === run.id && o.through === through);
+  const things = [...theirs, ...(through === 'front' ? timbers(rod, run) : edgesOfTop(rod))];
+  const blocks = things.map(kept);
   return through === 'front'
-    ? { blocks: [...theirs, ...timbers(rod, run)], ends: () => clearOfEnds(rod, run) }
-    : { blocks: [...theirs, ...edgesOfTop(rod)], ends: (low, high) => insideTop(rod, run, low, high) };
+    ? { blocks, ends: () => clearOfEnds(rod, run) }
+    : { blocks, ends: (low, high) => insideTop(rod, run, low, high) };
 }
 
 const ALL_ALONG = { from: -Infinity, to: Infinity };
 const ALL_UP = { low: -Infinity, high: Infinity };
 
-/** A stud whose middle lies at x, with what is kept clear of it. */
-export const aboutStud = (x: number, face: number, what: string): Block => {
-  const reach = face / 2 + CLEAR_OF_HOLE;
-  return { from: x - reach, to: x + reach, ...ALL_UP, what };
-};
+/** A stud whose middle lies at x. */
+export const aboutStud = (x: number, face: number, what: string): Thing => ({
+  ...{ from: x - face / 2, to: x + face / 2, ...ALL_UP },
+  ...{ what, clear: CLEAR_OF_HOLE },
+});
 
 /** The plates, the studs of each join, every pillar and the studs behind it, those of cross frames. Other studs and the noggins give way. */
-function timbers({ timber, frameLow, frameHeight }: Rod, run: RodRun): readonly Block[] {
+function timbers({ timber, frameLow, frameHeight }: Rod, run: RodRun): readonly Thing[] {
   const { face } = timber;
+  const clear = CLEAR_OF_HOLE;
   return [
-    { ...ALL_ALONG, low: -Infinity, high: frameLow + face + CLEAR_OF_HOLE, what: 'the bottom plate' },
-    { ...ALL_ALONG, low: frameHeight - face - CLEAR_OF_HOLE, high: Infinity, what: 'the top plate' },
-    ...run.joins.map(({ id, x, coverFrom, coverTo }) => ({
-      ...ALL_UP,
-      from: Math.min(coverFrom, x - face - CLEAR_OF_HOLE),
-      to: Math.max(coverTo, x + face + CLEAR_OF_HOLE),
-      what: `join ${id} with its two studs`,
-    })),
+    { ...ALL_ALONG, low: -Infinity, high: frameLow + face, what: 'the bottom plate', clear },
+    { ...ALL_ALONG, low: frameHeight - face, high: Infinity, what: 'the top plate', clear },
+    ...run.joins.flatMap(({ id, x, coverFrom, coverTo }): Thing[] => [
+      { ...ALL_UP, from: x - face, to: x + face, what: `join ${id} with its two studs`, clear },
+      { ...ALL_UP, from: coverFrom, to: coverTo, what: `what covers join ${id}` },
+    ]),
     ...run.crossLines.map(({ from, to }, i) => aboutStud((from + to) / 2, face, `the stud of cross frame ${i + 1}`)),
-    ...run.pillars.map(({ index, where, from, to, centre }) => {
-      const [left, right] = where === 'between' ? [centre - face / 2, centre + face / 2] : [from, to];
-      return {
-        ...ALL_UP,
-        from: Math.min(from, left - CLEAR_OF_HOLE),
-        to: Math.max(to, right + CLEAR_OF_HOLE),
-        what: `pillar ${index + 1}`,
-      };
+    ...run.pillars.flatMap(({ index, where, from, to, centre }): Thing[] => {
+      const pillar = { ...ALL_UP, from, to, what: `pillar ${index + 1}` };
+      // At an end of the run its studs stand behind its edges.
+      if (where !== 'between') return [{ ...pillar, clear }];
+      return [pillar, aboutStud(centre, face, `the stud behind pillar ${index + 1}`)];
     }),
   ];
 }
@@ -83,15 +89,14 @@ function clearOfEnds({ timber: { face } }: Rod, run: RodRun): readonly [number, 
 }
 
 /** The top's front and back edges, and the plate that it lies on. Where it ends is `insideTop`. */
-function edgesOfTop({ depth, top: { overhang }, timber }: Rod): readonly Block[] {
+function edgesOfTop({ depth, top: { overhang }, timber }: Rod): readonly Thing[] {
+  const clear = LEAST_TO_EDGE;
   return [
-    { ...ALL_ALONG, low: -Infinity, high: LEAST_TO_EDGE, what: 'the front edge of the top' },
-    { ...ALL_ALONG, low: depth - LEAST_TO_EDGE, high: Infinity, what: 'the back edge of the top' },
+    { ...ALL_ALONG, low: -Infinity, high: 0, what: 'the front edge of the top', clear },
+    { ...ALL_ALONG, low: depth, high: Infinity, what: 'the back edge of the top', clear },
     {
-      ...ALL_ALONG,
-      low: overhang - CLEAR_OF_HOLE,
-      high: overhang + timber.depth + CLEAR_OF_HOLE,
-      what: 'the top plate of the frame below',
+      ...{ ...ALL_ALONG, low: overhang, high: overhang + timber.depth },
+      ...{ what: 'the top plate of the frame below', clear: CLEAR_OF_HOLE },
     },
   ];
 }

@@ -11,17 +11,18 @@ export interface Wished {
 }
 
 /** What a wished opening would cut. */
-export const boxOf = ({ x, z, width, height }: Omit<Wished, 'round'>): Omit<Block, 'what'> => ({
+export const boxOf = ({ x, z, width, height }: Omit<Wished, 'round'>): Omit<Block, 'what' | 'clear'> => ({
   from: x - width / 2,
   to: x + width / 2,
   low: z - height / 2,
   high: z + height / 2,
 });
 
-/** A thing that is in the way, and by how much: the least way, along or up, that would free the opening of it. */
+/** A thing that is in the way, and by how much: the least way, along or up, that would free the opening of it. No block: an end of the run. */
 export interface Hit {
   readonly what: string;
   readonly by: number;
+  readonly block?: Block;
 }
 
 /** What an opening meets, the worst first; none: it is in a good place. */
@@ -35,6 +36,7 @@ export function hitsOf(ground: Ground, wished: Wished): readonly Hit[] {
   const met = ground.blocks.map(
     (b): Hit => ({
       what: b.what,
+      block: b,
       by: Math.min(b.to - box.from, box.to - b.from, b.high - box.low, box.high - b.low),
     }),
   );

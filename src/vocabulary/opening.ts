@@ -10,6 +10,8 @@ export interface Obstacle {
   readonly high: number;
   /** In words: "pillar 2", "panel frame in bay 1". */
   readonly what: string;
+  /** How far an opening stays from it, all round; not said: it may touch it. */
+  readonly clear?: number;
 }
 
 /** An opening that has its place. `index` into the job's openings. */

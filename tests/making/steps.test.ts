@@ -115,6 +115,28 @@ describe('the words of a step', () => {
     expect(puttingOn([hinged, lower], bases)).toBe('fix 1 plate to the jamb; hang 1 flap on its hinges');
   });
 
+  it('lay what nothing fixes on its supports', () => {
+    const loose = block('SH1', [0, 0, 0], [10, 10, 10], {
+      name: 'shelf',
+      hardware: [{ what: 'shelf pin', count: 4 }],
+      holds: [{ by: 'dowel', through: 0, where: { at: 'all', each: 0 }, rule: '' }],
+    });
+    expect(puttingOn([loose, loose], () => ' to the lining')).toBe('lay 2 shelves on their supports');
+    expect(puttingOn([loose, lower], () => ' to the lining')).toBe(
+      'fix 1 plate to the lining; lay 1 shelf on its supports',
+    );
+  });
+
+  it('screw the front of a drawer to its box, not to what it lies before', () => {
+    const front = block('DF1', [0, 0, 0], [10, 10, 10], {
+      name: 'drawer front',
+      hardware: [{ what: 'pair of drawer runners, at most 450 mm', count: 1 }],
+      holds: [{ by: 'screw', through: 15, where: { at: 'all', each: 4 }, rule: '' }],
+    });
+    expect(puttingOn([front], () => ' to the posts')).toBe('screw 1 drawer front to its box');
+    expect(puttingOn([front, front], () => ' to the posts')).toBe('screw 2 drawer fronts to their boxes');
+  });
+
   it('name what it is put on, the commonest first, and nothing where there is nothing yet', () => {
     const touching = touchingOf(contactsOf(ALL));
     const by = new Map(ALL.map((p) => [p.mark, p]));

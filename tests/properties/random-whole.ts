@@ -35,6 +35,15 @@ function near(field: Field, job: Job): fc.Arbitrary<Decision> {
   }
 }
 
+/** What joiners choose where the default is to have none: 0 and some usual sizes. */
+const USUAL: Readonly<Record<string, readonly number[]>> = {
+  'carcass.toeHeight': [0, 100, 120, 150],
+  'frame.cableWay': [0, 20, 32],
+  'pillar.baseHeight': [0, 0, 60, 90],
+  'pillar.capHeight': [0, 0, 45, 80],
+  'worktop.height': [0, 0, 720, 800, 850, 900],
+};
+
 /** Rooms whose decisions `anyJob` already varies, with what it leaves at its default there. */
 const TOLD: Readonly<Record<string, readonly string[]>> = {
   frame: ['timber', 'lay', 'centres', 'method', 'datum', 'nogginRows'],
@@ -139,7 +148,10 @@ export const anyWhole: fc.Arbitrary<Job> = anyJob.chain((job) =>
               Object.fromEntries(
                 Object.entries(room.fields)
                   .filter(([key]) => !TOLD[room.kind]?.includes(key))
-                  .map(([key, field]) => [key, near(field, job)]),
+                  .map(([key, field]) => {
+                    const usual = USUAL[`${room.kind}.${key}`];
+                    return [key, usual ? fc.constantFrom(...usual) : near(field, job)];
+                  }),
               ),
             ),
           ]),

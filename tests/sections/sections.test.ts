@@ -56,6 +56,12 @@ describe('a section', () => {
       const [a, b] = section.liftingPoints.map((p) => p[0] - section.centreOfGravity[0]);
       expect(a + b).toBeCloseTo(0, 6);
       expect(b).toBeGreaterThan(0);
+      // Under the top plate: 1060 less 38; in the middle of 63 mm of frame.
+      for (const [x, y, z] of section.liftingPoints) {
+        expect([y, z]).toEqual([expect.closeTo(31.5, 6), 1022]);
+        expect(x).toBeGreaterThan(section.pieces[0].from + 0.2 * section.size.length - 1e-6);
+        expect(x).toBeLessThan(section.pieces[0].to - 0.2 * section.size.length + 1e-6);
+      }
     }
   });
 

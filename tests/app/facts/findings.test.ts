@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { decisionName } from '../../../app/facts/decision-name';
+import { decisionName, shownAt } from '../../../app/facts/decision-name';
 import { gathered } from '../../../app/facts/gather';
 import { defaultsOf } from '../../../src/base/fields';
 import { design, newJob, rooms } from '../../../src/flow';
@@ -63,11 +63,23 @@ test('what is made and fitted is said by its own name', () => {
   expect(said('/unit/openings/1/x')).toBe('Opening 2, Middle, along');
   expect(said('/unit/bays/0/count')).toBe('Run A, bay 2, How many');
   expect(said('/unit/bays')).toBe('Single bays');
-  expect(said('/unit/joins/at/1/x')).toBe('Join 2, Join at');
   expect(said('/unit/joins')).toBe('Taken apart');
   expect(said('/unit/plan/runs/0/flap/width')).toBe('Run A, Flap');
   expect(said('/carry/people')).toBe('The way in, People who carry');
   expect(said('/fit/scribe')).toBe('Allowances for the room, Left on to scribe');
+});
+
+test('a join by hand has a name of its own; one that was worked out is decided by the way it is found', () => {
+  const path = '/unit/joins/at/1/x';
+  const byHand = { ...job, unit: { ...job.unit, joins: { by: 'hand', at: [] } } } as const;
+  expect(decisionName(path, byHand, runs)).toBe('Join 2, Join at');
+  expect(shownAt(path, byHand)).toBe(path);
+  for (const by of ['least', 'none'] as const) {
+    const found = { ...job, unit: { ...job.unit, joins: { by } } };
+    expect(shownAt(path, found)).toBe('/unit/joins/by');
+    expect(decisionName(path, found, runs)).toBe('Taken apart');
+    expect(shownAt('/unit/openings/1', found)).toBe('/unit/openings/1');
+  }
 });
 
 test('every decision of every room has a name', () => {

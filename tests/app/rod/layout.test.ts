@@ -81,3 +81,31 @@ test('every mark has its tick, written out or not', () => {
   const { ticks, at } = layOut(run, strips, room, heights, format, []);
   expect(ticks).toEqual([0, 3600, 1200, 1203].map(at));
 });
+
+test('the tags of joins lie over all that is drawn and written, and room is made for them only where there are any', () => {
+  const wide = strips.map((strip, i) => (i === 0 ? { ...strip, widths: [{ from: 0, to: 1200 }] } : strip));
+  const bare = layOut(run, wide, room, heights, format, []);
+  const tagged = layOut(run, wide, room, heights, format, [], { tags: true });
+  // A tag is 15 high, a figure 11.
+  expect(tagged.tagsAt - 7.5).toBeGreaterThanOrEqual(0);
+  expect(tagged.lanes[0]!.widthsAt - 5.5).toBeGreaterThanOrEqual(tagged.tagsAt + 7.5);
+  expect(tagged.height - bare.height).toBe(tagged.lanes[0]!.top - bare.lanes[0]!.top);
+  expect(tagged.height).toBeGreaterThan(bare.height);
+});
+
+test('the top has a lane of its own over the others, its front edge at the foot, where something goes through it', () => {
+  expect(layOut(run, strips, room, heights, format, []).plan).toBeNull();
+  const { plan, lanes, ruler } = layOut(run, strips, room, heights, format, [], { topDepth: 500 });
+  expect(plan!.top + plan!.height).toBeLessThan(lanes[0]!.top);
+  expect(lanes[0]!.top).toBeLessThan(ruler);
+  expect([0, 250, 500, 900, -3].map(plan!.rise)).toEqual([0, plan!.height / 2, plan!.height, plan!.height, 0]);
+});
+
+test('the board goes on over the gap of a flap', () => {
+  const flap = strips.map((strip, i) =>
+    i === 0 ? { ...strip, widths: [{ from: 3600, to: 4320, of: 'flap' }] } : strip,
+  );
+  const { at } = layOut(run, flap, room, heights, format, []);
+  expect(at(4320)).toBeLessThan(1000);
+  expect(at(4320)).toBeGreaterThan(980);
+});

@@ -1,5 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { foundOf, joinsOn, movedTo, nudged, openingsOn, pathOf, stepOf, toStep } from '../../../app/rod/things';
+import {
+  aboveOn,
+  foundOf,
+  joinsOn,
+  movedTo,
+  nudged,
+  openingsOn,
+  pathOf,
+  snapped,
+  stepOf,
+  toStep,
+} from '../../../app/rod/things';
 import { design } from '../../../src/flow';
 import type { Opening } from '../../../src/vocabulary/job';
 import { jobOf } from '../../elements/job-of';
@@ -31,7 +42,7 @@ describe('openings on the rod', () => {
     expect(found[0]).toMatchObject({ severity: 'stop', subject: { path: '/unit/openings/1' } });
   });
 
-  test('one through the top lies in the top, and a pipe is as high as it is wide', () => {
+  test('one through the top lies back from its front edge, and a pipe is as high as it is wide', () => {
     const through = design(
       jobOf({
         openings: [
@@ -41,8 +52,17 @@ describe('openings on the rod', () => {
       }),
     );
     const [top, pipe] = openingsOn(through, through.rod.runs[0]!);
-    expect(top).toMatchObject({ low: through.rod.frameHeight, high: through.rod.height });
+    // 200 ± 85 / 2.
+    expect(top).toMatchObject({ low: 157.5, high: 242.5 });
     expect(pipe).toMatchObject({ low: 520, high: 580 });
+  });
+
+  test('the board has room for the top where something goes through it, and for the tags of joins', () => {
+    expect(aboveOn(made, run!)).toEqual({ tags: false });
+    const through = design(jobOf({ openings: [{ ...socket, through: 'top', z: 200 }], depth: 500 }));
+    expect(aboveOn(through, through.rod.runs[0]!)).toEqual({ tags: false, topDepth: 500 });
+    const joined = design(jobOf({ joins: { by: 'hand', at: [{ run: 1, x: 2470 / 3 }] } }));
+    expect(aboveOn(joined, joined.rod.runs[0]!)).toEqual({ tags: true });
   });
 });
 
@@ -77,6 +97,20 @@ describe('moving by hand', () => {
     expect(nudged('ArrowUp', 10, 5, 1)).toEqual({ x: 10, z: 6 });
     expect(nudged('ArrowUp', 10, undefined, 1)).toBeNull();
     expect(nudged('Enter', 10, 5, 1)).toBeNull();
+  });
+
+  test('a join drawn within 12 mm of the middle of a pillar goes there, to the nearer of two; not to one at an end', () => {
+    const pillars = [
+      { centre: 70, where: 'left' },
+      { centre: 823.33, where: 'between' },
+      { centre: 840, where: 'between' },
+    ] as const;
+    expect(snapped(811.4, pillars)).toBe(823.33);
+    expect(snapped(811.3, pillars)).toBe(811.3);
+    expect(snapped(832, pillars)).toBe(840);
+    expect(snapped(831, pillars)).toBe(823.33);
+    expect(snapped(72, pillars)).toBe(72);
+    expect(snapped(72, [])).toBe(72);
   });
 
   test('a step is a millimetre, or a sixteenth of an inch, and places fall on it', () => {
