@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import type { Design } from '../src/vocabulary/design';
 import type { Mark } from '../src/vocabulary/rod';
 import {
@@ -63,6 +63,27 @@ async function rodAgrees(page: Page, { rod, framing, marks }: Pick<Design, 'rod'
   }
 }
 
+/** Rows of the parts list on a page. */
+const ROWS = 250;
+
+/** Mark, name, place and sizes of every row of the parts list, page by page; each page is full but the last. */
+async function listed(page: Page, rows: Locator, count: number): Promise<(string | null | undefined)[][]> {
+  const shown: (string | null | undefined)[][] = [];
+  for (let left = count; left > 0; left -= ROWS) {
+    await expect(rows).toHaveCount(Math.min(left, ROWS));
+    shown.push(
+      ...(await rows.evaluateAll((all) =>
+        all.map((row) => [0, 1, 2, 4, 5, 6].map((cell) => row.children[cell]?.textContent)),
+      )),
+    );
+    if (left <= ROWS) break;
+    await page.getByRole('button', { name: 'Next', exact: true }).click();
+    const number = (count - left) / ROWS + 2;
+    await expect(page.getByRole('navigation', { name: 'Pages of the parts list' })).toContainText(`Page ${number} of`);
+  }
+  return shown;
+}
+
 /** Facts, view and parts list against the parts of the command line. */
 async function partsAgree(page: Page, { parts, totals }: Pick<Design, 'parts' | 'totals'>) {
   const { length, depth, height } = totals.overall;
@@ -78,10 +99,7 @@ async function partsAgree(page: Page, { parts, totals }: Pick<Design, 'parts' | 
 
   await page.getByRole('radio', { name: 'Parts list' }).check();
   const rows = page.getByRole('region', { name: 'Rows of the parts list' }).locator('tbody tr');
-  await expect(rows).toHaveCount(parts.length);
-  const shown = await rows.evaluateAll((all) =>
-    all.map((row) => [0, 1, 2, 4, 5, 6].map((cell) => row.children[cell]?.textContent)),
-  );
+  const shown = await listed(page, rows, parts.length);
   const sizes = parts.map((part) => [part.shopLength, part.size.width, part.size.thickness].map(toTheStep));
   expect(shown).toEqual(parts.map((part, i) => [part.mark, part.name, part.where, ...sizes[i]!]));
 

@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { serious } from './support/axe';
-import { findings, openNew, savedJob, thing } from './support/board';
+import { findings, handed, openFile, openNew, savedJob, thing } from './support/board';
 import { middleOf } from './support/picture';
 
 const hole = (page: Page): Locator => page.getByRole('slider', { name: 'Opening 1' });
@@ -86,4 +86,28 @@ test('the same by the keyboard, and as it is typed', async ({ page }) => {
   await row(page).getByRole('button', { name: 'Remove Opening 1' }).click();
   await expect(hole(page)).toHaveCount(0);
   expect((await savedJob(page)).unit.openings).toEqual([]);
+});
+
+test('openings in the front and in the top over one another are each taken by their middle', async ({ page }) => {
+  await openNew(page);
+  const job = await savedJob(page);
+  const over = { run: 1, x: 447, width: 145, height: 85 } as const;
+  const openings = [
+    { ...over, name: 'Low', through: 'front', use: 'socket', z: 350 },
+    { ...over, name: 'High', through: 'front', use: 'socket', z: 600 },
+    { ...over, name: 'Tap', through: 'top', use: 'pipe', z: 200, width: 60, height: 60 },
+  ] as const;
+  await openFile(page, handed(JSON.stringify({ ...job, name: 'Three', unit: { ...job.unit, openings } })));
+  await expect(page.locator('.job-name')).toHaveText('Three');
+  await expect(page.locator('.rod-hole')).toHaveCount(3);
+  for (const [i, { name }] of openings.entries()) {
+    const { x, y } = await middleOf(page.getByRole('slider', { name, exact: true }).locator('.rod-cut'));
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 8, y, { steps: 4 });
+    await page.mouse.up();
+    // This one went along; those not yet drawn are where they were.
+    const { unit } = await savedJob(page);
+    expect(unit.openings.map((one) => one.x > 447)).toEqual(openings.map((_, k) => k <= i));
+  }
 });

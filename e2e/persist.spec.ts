@@ -95,4 +95,12 @@ test('the examples can always be had afresh', async ({ page }) => {
     .getByRole('button', { name: /^Open: Bar/ })
     .click();
   await expect(runLength(page, 'Run E')).toHaveValue('1500');
+  await page.getByRole('button', { name: 'Kept work' }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Open: Ticket counter/ })
+    .click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await page.getByRole('tab', { name: /^Run A/ }).click();
+  await expect(page.locator('.rod-lane-front .rod-width', { hasText: /^flap 720$/ })).toBeVisible();
 });

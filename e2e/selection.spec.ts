@@ -1,10 +1,47 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import type { EndCut, Part } from '../src/vocabulary/part';
-import { canvas, card, chooseRun, DEMO, openBoard, plain, runLength, saved, toTheStep, type } from './support/board';
+import {
+  canvas,
+  card,
+  chooseRun,
+  DEMO,
+  jobIn,
+  openBoard,
+  openFile,
+  plain,
+  runLength,
+  saved,
+  toTheStep,
+  type,
+} from './support/board';
 import { findingsOf, partsOf } from './support/command';
 import { atRest, difference, figures, middleOf, placeOf, written } from './support/picture';
 
-const { parts } = partsOf(DEMO);
+/** The demo in one piece, so that long parts are long. */
+const WHOLE = join(mkdtempSync(join(tmpdir(), 'whole-')), 'whole.job.json');
+const demo = jobIn(DEMO);
+writeFileSync(WHOLE, JSON.stringify({ ...demo, name: 'In one piece', unit: { ...demo.unit, joins: { by: 'none' } } }));
+
+const { parts } = partsOf(WHOLE);
+
+async function openWhole(page: Page): Promise<void> {
+  await openBoard(page);
+  await openFile(page, WHOLE);
+  await expect(page.locator('.job-name')).toHaveText('In one piece');
+}
+
+/** Turns the parts list, of two pages, to the one on which a part stands. */
+async function turnTo(page: Page, part: Part): Promise<void> {
+  await page.getByRole('radio', { name: 'Parts list' }).check();
+  const there = page.getByRole('button', { name: part.mark, exact: true });
+  const pages = page.getByRole('navigation', { name: 'Pages of the parts list' });
+  await expect(pages).toBeVisible();
+  if ((await there.count()) === 0) await pages.getByRole('button', { disabled: false }).click();
+  await expect(there).toBeVisible();
+}
 
 function find(name: string, where: string, run: string): Part {
   const part = parts.find((one) => one.name === name && one.where === where && one.run === run);
@@ -55,18 +92,18 @@ async function shownEverywhere(page: Page, part: Part): Promise<void> {
 }
 
 test('a part chosen in the list, in the view or on the rod shows its card, and shows everywhere', async ({ page }) => {
-  await openBoard(page);
+  await openWhole(page);
   await expect(card(page)).toHaveCount(0);
   const board = find('pillar board', 'pillar 3', 'A');
   const skin = find('cladding', '2077 to 4763', 'A');
   const moulding = find('panel moulding', 'bay 2, top', 'B');
 
   await test.step('in the list', async () => {
-    await page.getByRole('radio', { name: 'Parts list' }).check();
+    await turnTo(page, moulding);
     await page.getByRole('button', { name: moulding.mark, exact: true }).click();
     await shownEverywhere(page, moulding);
     expect(moulding.ends.map((end) => end.kind)).toEqual(['mitre', 'mitre']);
-    await page.getByRole('radio', { name: 'Parts list' }).check();
+    await turnTo(page, skin);
     await page.getByRole('cell', { name: skin.where, exact: true }).click();
     await shownEverywhere(page, skin);
     expect(skin.ends.map((end) => end.kind)).toEqual(['square', 'bevel']);
@@ -76,7 +113,7 @@ test('a part chosen in the list, in the view or on the rod shows its card, and s
     await chooseRun(page, 'Run A');
     await page.locator('.rod-lane-front [role=button]', { hasText: 'pillar board, centre' }).nth(2).click();
     await shownEverywhere(page, board);
-    const stud = find('stud', 'cladding joint, pillar', 'A');
+    const stud = find('stud', 'cladding joint, cross frame, pillar', 'A');
     const block = page.locator('.rod-lane-timber .rod-block', { hasText: new RegExp(`^${stud.mark}\\s`) });
     // The mark on its middle lies over it: it is hit beside that.
     const box = (await block.boundingBox())!;
@@ -120,7 +157,7 @@ test('a part chosen in the list, in the view or on the rod shows its card, and s
 });
 
 test('a finding leads to its part, on its run', async ({ page }) => {
-  await openBoard(page);
+  await openWhole(page);
   await type(runLength(page, 'Run A'), '8000');
   const job = await saved(page);
   const finding = findingsOf(job).find(({ rule }) => rule === 'longer-than-stock');

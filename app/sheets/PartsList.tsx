@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { alike } from '../../src/flow';
+import type { Alike, Part } from '../../src/vocabulary/part';
 import { Choice } from '../shell/Choice';
 import { useApp, useDesign } from '../store/hooks';
 import { ONE_BY_ONE, TOGETHER } from './columns';
@@ -39,6 +40,10 @@ function Pager({ page, pages, onPage }: PagerProps) {
   );
 }
 
+/** The row in which a part stands, one by one or among those cut alike; -1 where it is not listed. */
+const rowOf = (mark: string, rows: readonly Part[] | readonly Alike[]): number =>
+  rows.findIndex((row) => ('marks' in row ? row.marks.includes(mark) : row.mark === mark));
+
 /** Every thing to cut, in the order in which it is made, one by one or like ones together; choosing a row picks the part out. */
 export function PartsList() {
   const { parts, job } = useDesign();
@@ -48,6 +53,13 @@ export function PartsList() {
   const lots = useMemo(() => alike(parts), [parts]);
   const names = useMemo(() => new Map(job.stock.items.map(({ id, name }) => [id, name])), [job.stock]);
   const fitted = useMemo(() => new Map(parts.map((part) => [part.mark, fittedOf(part)])), [parts]);
+  // What has been picked out elsewhere is turned to, once: from there the pages are turned by hand.
+  const [turnedTo, setTurnedTo] = useState<string | null>(null);
+  if (selected !== turnedTo) {
+    setTurnedTo(selected);
+    const at = selected === null ? -1 : rowOf(selected, way === 'single' ? parts : lots);
+    if (at >= 0) setPage(Math.floor(at / ROWS));
+  }
   const pages = Math.max(1, Math.ceil((way === 'single' ? parts : lots).length / ROWS));
   const page = Math.min(asked, pages - 1);
   const here = <T,>(rows: readonly T[]): readonly T[] => rows.slice(page * ROWS, (page + 1) * ROWS);

@@ -62,6 +62,20 @@ export function hull(points: readonly Vec2[]): Vec2[] {
   return [...chain(sorted), ...chain(sorted.reverse())];
 }
 
+/** Turns less than this to the right are noise of the last digits: sine. */
+const STRAIGHT = 1e-9;
+
+/** Whether a closed polygon, counter-clockwise, turns nowhere to the right. */
+export function isConvex(points: readonly Vec2[]): boolean {
+  const n = points.length;
+  for (let i = 0; i < n; i++) {
+    const [a, b, c] = [points[i], points[(i + 1) % n], points[(i + 2) % n]];
+    const [ux, uy, vx, vy] = [b[0] - a[0], b[1] - a[1], c[0] - b[0], c[1] - b[1]];
+    if (ux * vy - uy * vx < -STRAIGHT * Math.hypot(ux, uy) * Math.hypot(vx, vy)) return false;
+  }
+  return true;
+}
+
 const turnsLeft = (a: Vec2, b: Vec2, c: Vec2): boolean =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 0;
 

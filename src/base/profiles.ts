@@ -3,6 +3,7 @@ import type { Outline, Segment, Vec2 } from '../vocabulary/geometry';
 import type { BoardEdge } from '../vocabulary/shape';
 import { arcOf, arcPoint, chordsOf } from './arc';
 import { type EdgePath, reachOf, walkedBack, walkedOn } from './edge-path';
+import { tenth } from './tenth';
 import { CHORD_ERROR } from './tolerance';
 
 export type { EdgePath } from './edge-path';
@@ -19,15 +20,18 @@ export interface MouldedArrises {
  * the face moulded. All mm. Throws when a moulding takes more than there is.
  */
 export function mouldedSection(width: number, thickness: number, arrises: MouldedArrises): Outline {
-  if (!(width > 0 && thickness > 0)) throw new Error(`a strip of ${width} × ${thickness} mm; both must be above 0`);
+  if (!(width > 0 && thickness > 0))
+    throw new Error(`a strip of ${tenth(width)} × ${tenth(thickness)} mm; both must be above 0`);
   const up = arrises.upper ? reachOf(arrises.upper) : { height: 0, depth: 0 };
   const low = arrises.lower ? reachOf(arrises.lower) : { height: 0, depth: 0 };
   if (up.height + low.height > width) {
-    throw new Error(`the moulding takes ${up.height + low.height} mm of the face; the strip is ${width} mm wide`);
+    throw new Error(
+      `the moulding takes ${tenth(up.height + low.height)} mm of the face; the strip is ${tenth(width)} mm wide`,
+    );
   }
   if (Math.max(up.depth, low.depth) > thickness) {
     throw new Error(
-      `the moulding takes ${Math.max(up.depth, low.depth)} mm of the edge; the strip is ${thickness} mm thick`,
+      `the moulding takes ${tenth(Math.max(up.depth, low.depth))} mm of the edge; the strip is ${tenth(thickness)} mm thick`,
     );
   }
   const segments: Segment[] = [];
@@ -72,7 +76,7 @@ export const panelMoulding = (width: number, thickness: number, inner: EdgePath,
 export function mouldedEdge(cutter: Cutter, thickness: number): BoardEdge {
   const { depth } = reachOf(cutter);
   if (depth > thickness)
-    throw new Error(`cutter ${cutter.id} goes ${depth} mm down; the board is ${thickness} mm thick`);
+    throw new Error(`cutter ${cutter.id} goes ${tenth(depth)} mm down; the board is ${tenth(thickness)} mm thick`);
   const walk: Vec2[] = [cutter.start];
   for (const segment of cutter.segments) {
     const arc = arcOf(walk[walk.length - 1], segment);
@@ -86,7 +90,7 @@ export function mouldedEdge(cutter: Cutter, thickness: number): BoardEdge {
   const levelled = steps.map(([o, growth]): Vec2 => {
     if (o < out - 1e-6)
       throw new Error(
-        `cutter ${cutter.id} undercuts: from ${out} mm it goes back to ${o}; it can't mould the edge of a board`,
+        `cutter ${cutter.id} undercuts, from ${tenth(out)} mm above the back of a board ${tenth(thickness)} mm thick; it can't mould its edge`,
       );
     out = Math.min(thickness, Math.max(out, o));
     return [out, Math.min(0, growth)];
@@ -102,7 +106,7 @@ export const SQUARE_EDGE: BoardEdge = { kind: 'square', steps: [] };
  * (out = 0). Throws beyond 80°, further than any saw tilts.
  */
 export function bevelledEdge(thickness: number, angleDeg: number): BoardEdge {
-  if (!(Math.abs(angleDeg) <= 80)) throw new Error(`a bevel of ${angleDeg}°; at most 80° either way`);
+  if (!(Math.abs(angleDeg) <= 80)) throw new Error(`a bevel of ${tenth(angleDeg)}°; at most 80° either way`);
   if (angleDeg === 0) return SQUARE_EDGE;
   const growth =
     angleDeg === 45 ? thickness : angleDeg === -45 ? -thickness : thickness * Math.tan((angleDeg * Math.PI) / 180);

@@ -9,3 +9,9 @@ export const SAME_ANGLE_DEG = 0.005;
 
 /** Timber keeps this far from the edge of a hole in what covers it, mm: a jigsaw wanders (common practice, no source). */
 export const CLEAR_OF_HOLE = 5;
+
+/** A hole through the top keeps this far from its edges, joints and mitres, mm: less splits (common practice, no source). */
+export const LEAST_TO_EDGE = 50;
+
+/** Between two openings at least this much stays of the stuff, or it breaks out, mm (common practice, no source). */
+export const LEAST_BETWEEN = 20;

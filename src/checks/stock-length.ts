@@ -1,10 +1,11 @@
 import { tenth } from '../base/tenth';
+import { SAME_LENGTH } from '../base/tolerance';
 import type { StockItem } from '../vocabulary/book';
 import type { Finding } from '../vocabulary/finding';
 import type { Job } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 
-/** A stick longer than any length it is sold in must be jointed. Sheets and tops are checked where they are divided. */
+/** A stick longer, with what is left on it, than any length it is sold in must be jointed. Sheets and tops are checked where they are divided. */
 export function longestStock({
   job,
   parts,
@@ -20,15 +21,17 @@ export function longestStock({
   );
   return parts.flatMap((part): Finding[] => {
     const limit = longest.get(part.material);
-    if (limit === undefined || part.size.length <= limit) return [];
+    const leftOn = (part.oversize ?? []).reduce((sum, o) => sum + (o.on === 'length' ? o.amount : 0), 0);
+    const value = part.size.length + leftOn;
+    if (limit === undefined || value <= limit + SAME_LENGTH) return [];
     return [
       {
         severity: 'warn',
         rule: 'longer-than-stock',
         subject: { part: part.mark, run: part.run },
-        value: part.size.length,
+        value,
         limit,
-        message: `${part.mark} (${part.name}, ${part.where}) is ${tenth(part.size.length)} mm long; the longest stock is ${limit} mm.`,
+        message: `${part.mark} (${part.name}, ${part.where}) is ${tenth(value)} mm long${leftOn > 0 ? ` with the ${tenth(leftOn)} mm left on` : ''}; the longest stock is ${tenth(limit)} mm.`,
         source: 'stock lengths from the stock book',
         remedy: `${timber.has(part.material) ? 'Joint it over a stud' : 'Splice it over solid backing'}, or add a longer length to the stock book.`,
       },

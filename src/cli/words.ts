@@ -1,4 +1,5 @@
 import { figures } from '../base/figure';
+import { asSawn } from '../exports/table/part-columns';
 import { edgesText, endText } from '../exports/table/part-words';
 import { cautionsOf } from '../flow';
 import type { Design } from '../vocabulary/design';
@@ -48,14 +49,17 @@ export const partsText = ({ job, parts }: Design): string =>
     ...parts.map((part) => [part.mark, part.name, part.where, ...cutCells(part, job)]),
   ]);
 
-/** The cutting list, identical parts together, as a table for reading on a screen: the marks last, for they may be many. */
+/**
+ * The cutting list, identical parts together, as a table for reading on a screen: sizes to saw to, with what is left on; the marks last, for they may
+ * be many.
+ */
 export const cuttingText = ({ job, parts }: Design, alike: (parts: readonly Part[]) => readonly Alike[]): string =>
   columns([
     ['off', 'part', ...CUT_HEAD, 'marks'],
     ...alike(parts).map(({ marks, part }) => [
       String(marks.length),
       part.name,
-      ...cutCells(part, job),
+      ...cutCells(asSawn(part, job), job),
       marks.join(' '),
     ]),
   ]);

@@ -1,6 +1,7 @@
 import type { Decision } from '../vocabulary/field';
 import type { Job, Rhythm, Run, Survey, SurveyedWall } from '../vocabulary/job';
 import { mirroredMaking } from './mirror-making';
+import { kept, withinHalfTurn } from './turned';
 
 /** The length of a run's frame line, mm, as the rod has it. */
 export type FrameLength = (run: number) => number;
@@ -82,12 +83,6 @@ function mirroredSurvey({ survey, unit }: Job, lengthOf: FrameLength): Survey {
   };
 }
 
-/** The same direction above −180 and up to 180 degrees. */
-function withinHalfTurn(deg: number): number {
-  const turned = kept(deg - 360 * Math.round(deg / 360));
-  return turned === -180 ? 180 : turned;
-}
-
 function otherHand(decisions: Readonly<Record<string, Decision>>): Record<string, Decision> {
   return Object.fromEntries(
     Object.entries(decisions).map(([key, value]) => [
@@ -96,9 +91,3 @@ function otherHand(decisions: Readonly<Record<string, Decision>>): Record<string
     ]),
   );
 }
-
-/**
- * To a millionth of a mm or degree, never −0: without the noise of the last digits, so that turning a measurement round twice
- * gives the old number back.
- */
-const kept = (value: number): number => Number(value.toFixed(6)) + 0;

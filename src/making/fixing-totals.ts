@@ -23,7 +23,7 @@ export function totalsOf(parts: readonly PartFixing[], book: readonly Fixing[]):
 function lineOf(lot: readonly PartFixing[], book: readonly Fixing[]): FixingLine {
   const [{ item, name, unit }] = lot;
   const amount = lot.reduce((sum, line) => sum + line.amount, 0);
-  const isIronmongery = lot.every((line) => line.rule.startsWith('ironmongery'));
+  const isIronmongery = lot.every((line) => line.ironmongery === true);
   const spare = isIronmongery ? 0 : unit === 'pieces' ? Math.ceil(amount * SPARE - 1e-9) : amount * SPARE;
   return {
     ...(item === undefined ? {} : { item }),

@@ -36,8 +36,9 @@ function ofPart(
   const glued = new Set<string>();
   return [
     ...holds.flatMap((hold) => {
-      const lines = hold.by === 'glue' ? [] : [fixed(part, hold, bearings, around, book)];
-      const glue = hold.glue ?? (hold.by === 'glue' ? 'pva' : undefined);
+      const fixing = hold.by === 'glue' ? undefined : fixed(part, hold, bearings, around, book);
+      const lines = fixing ? [fixing.line] : [];
+      const glue = hold.glue ?? (!fixing || fixing.glued ? 'pva' : undefined);
       if (glue && !glued.has(glue)) lines.push(adhesive(part, hold, glue, bearings, book));
       if (glue) glued.add(glue);
       return lines;
@@ -50,32 +51,35 @@ function ofPart(
         unit: 'pieces',
         how: 'comes with it',
         rule: 'ironmongery, from its room',
+        ironmongery: true,
       }),
     ),
   ];
 }
 
-/** The screws, brads, bolts or dowels of one hold. */
+/** The screws, brads, bolts or dowels of one hold, and whether they need glue. */
 function fixed(
   part: Part,
   hold: Hold,
   bearings: readonly Bearing[],
   around: Around,
   book: readonly Fixing[],
-): PartFixing {
+): { readonly line: PartFixing; readonly glued: boolean } {
   // Screws through a neighbour into an end, or skewed, go in along the piece: there is stuff enough.
   const beyond = hold.where.at === 'ends' || hold.endGrain ? undefined : stuffBeyond(part, hold.through, around);
-  const { item, name, rule, work } = chosenFor(hold, beyond, book);
-  const { amount, how } = countOfHold(hold, part, bearings);
-  return {
+  const { item, name, rule, work, none, glued = false } = chosenFor(hold, beyond, book);
+  const counted = countOfHold(hold, part, bearings);
+  const { amount, how } = none ? { amount: 0, how: 'none' } : counted;
+  const line: PartFixing = {
     part: part.mark,
     name,
     ...(item ? { item: item.id } : {}),
     amount,
     unit: 'pieces',
-    how: work ? `${how}, ${work}` : how,
+    how: work && amount > 0 ? `${how}, ${work}` : how,
     rule: `${hold.rule}; ${rule}`,
   };
+  return { line, glued: glued && counted.amount > 0 };
 }
 
 function adhesive(

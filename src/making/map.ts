@@ -1,3 +1,4 @@
+import { alongFace } from '../base/along';
 import { extentOf } from '../base/solid/extent';
 import type { Design } from '../vocabulary/design';
 import type { FixingMap, TimberBehind } from '../vocabulary/making';
@@ -27,15 +28,10 @@ export function mapsOf({ rod, parts }: Pick<Design, 'rod' | 'parts'>): readonly 
 
 /** A timber whose face lies in the plane of the frame's face; nothing for one that stands further back. */
 function behindSkin(part: Part, run: RodRun, datum: 'left' | 'right'): readonly TimberBehind[] {
-  const reach = (x: number, y: number, z: number): readonly [number, number] => {
-    const at = run.origin[0] * x + run.origin[1] * y;
-    const [from, to] = extentOf(part, [x, y, z]);
-    return [from - at, to - at];
-  };
-  const [, face] = reach(run.front[0], run.front[1], 0);
+  const [, face] = alongFace(part, { origin: run.origin, along: run.front });
   if (Math.abs(face) > MOST_GAP) return [];
-  const [from, to] = reach(run.along[0], run.along[1], 0);
-  const [low, high] = reach(0, 0, 1);
+  const [from, to] = alongFace(part, run);
+  const [low, high] = extentOf(part, [0, 0, 1]);
   const running: readonly [number, number] = datum === 'left' ? [from, to] : [run.length - to, run.length - from];
   return [{ part: part.mark, name: part.name, from: running[0], to: running[1], low, high }];
 }

@@ -1,3 +1,4 @@
+import { alongFace } from '../base/along';
 import { extentOf } from '../base/solid/extent';
 import { dot } from '../base/vec';
 import type { Packer } from '../vocabulary/making';
@@ -45,7 +46,7 @@ interface Place {
 
 function placesOf(part: Part, run: RodRun, by: ReadonlyMap<string, Part>, touching: Touching): readonly Place[] {
   const middle = (p: Part): Place => {
-    const [from, to] = alongRun(p, run);
+    const [from, to] = alongFace(p, run);
     return { mark: p.mark, x: (from + to) / 2 };
   };
   if (isUpright(part)) return [middle(part)];
@@ -68,7 +69,7 @@ function betweenPosts(part: Part, run: RodRun, framed: readonly Part[]): readonl
   ];
   const spaces = Math.max(1, Math.ceil((to - from) / CENTRES - 1e-9));
   const share = Array.from({ length: spaces + 1 }, (_, i) => i / spaces);
-  const [left, right] = alongRun(part, run);
+  const [left, right] = alongFace(part, run);
   // Across the run it is all at one place along it.
   const way = dot(part.place.along, [run.along[0], run.along[1], 0]);
   const at = (t: number): number =>
@@ -82,9 +83,3 @@ const isUpright = ({ place }: Part): boolean => Math.abs(place.along[2]) > 0.99;
 
 const standsOn = (part: Part, other: Part): boolean =>
   Math.abs(lowestOf(part) - extentOf(other, [0, 0, 1])[1]) <= MOST_GAP;
-
-function alongRun(part: Part, { origin, along: [x, y] }: RodRun): readonly [number, number] {
-  const at = origin[0] * x + origin[1] * y;
-  const [from, to] = extentOf(part, [x, y, 0]);
-  return [from - at, to - at];
-}

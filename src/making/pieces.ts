@@ -1,4 +1,5 @@
 import { flatten } from '../base/outline';
+import { isConvex } from '../base/polygon';
 import { fill } from '../base/solid/caps';
 import { endSection } from '../base/solid/hollows';
 import { ringsOf } from '../base/solid/rings';
@@ -66,23 +67,13 @@ function ofBoard(board: Board): readonly Points[] {
   });
 }
 
-/** Turns less than this to the right are noise of the last digits: sine. */
-const STRAIGHT = 1e-9;
-
 /** A polygon with holes as convex polygons, by the numbers of its points: triangles joined wherever they stay convex (Hertel & Mehlhorn, 1983). */
 export function convexParts(
   points: readonly Vec2[],
   holes: readonly (readonly Vec2[])[],
 ): readonly (readonly number[])[] {
   const all = [...points, ...holes.flat()];
-  if (
-    holes.length === 0 &&
-    isConvex(
-      points.map((_, i) => i),
-      all,
-    )
-  )
-    return [points.map((_, i) => i)];
+  if (holes.length === 0 && isConvex(points)) return [points.map((_, i) => i)];
   const triangles = fill(points, holes);
   const parts: (number[] | null)[] = [];
   for (let t = 0; t < triangles.length; t += 3) parts.push([triangles[t], triangles[t + 1], triangles[t + 2]]);
@@ -104,7 +95,7 @@ export function convexParts(
     const [mine, theirs] = [parts[p], parts[q]];
     if (!mine || !theirs) continue;
     const joined = [...from(mine, b), ...from(theirs, a).slice(1, -1)];
-    if (!isConvex(joined, all)) continue;
+    if (!isConvex(joined.map((i) => all[i]))) continue;
     parts[p] = joined;
     parts[q] = null;
     own(joined, p);
@@ -119,13 +110,3 @@ const from = (ring: readonly number[], first: number): readonly number[] => {
   const at = ring.indexOf(first);
   return [...ring.slice(at), ...ring.slice(0, at)];
 };
-
-function isConvex(ring: readonly number[], points: readonly Vec2[]): boolean {
-  const n = ring.length;
-  for (let i = 0; i < n; i++) {
-    const [a, b, c] = [points[ring[i]], points[ring[(i + 1) % n]], points[ring[(i + 2) % n]]];
-    const [ux, uy, vx, vy] = [b[0] - a[0], b[1] - a[1], c[0] - b[0], c[1] - b[1]];
-    if (ux * vy - uy * vx < -STRAIGHT * Math.hypot(ux, uy) * Math.hypot(vx, vy)) return false;
-  }
-  return true;
-}

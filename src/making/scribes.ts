@@ -1,3 +1,4 @@
+import { alongFace } from '../base/along';
 import { extentOf } from '../base/solid/extent';
 import { fromSquareDeg } from '../base/square';
 import { radians } from '../base/vec';
@@ -73,14 +74,14 @@ export function floorScribes(parts: readonly Part[], rod: Rod, floor: Floor): re
   return rod.runs.flatMap((run): Scribe[] => {
     const down = seen.filter((p) => p.run === run.id);
     if (!run.sound || down.length === 0) return [];
-    const [ax, ay] = run.along;
-    const line = run.origin[0] * ax + run.origin[1] * ay;
     const { x, height } = down
-      .map((p) => extentOf(p, [ax, ay, 0]))
-      .map(([from, to]) => floor.lowest(run, clampedTo(run, from - line), clampedTo(run, to - line)))
+      .map((p) => alongFace(p, run))
+      .map(([from, to]) => floor.lowest(run, clampedTo(run, from), clampedTo(run, to)))
       .reduce((low, point) => (point.height < low.height ? point : low));
     const names = [...new Set(down.map((p) => p.name))];
-    const spare = down.map((p) => Math.max(0, ...(p.oversize ?? []).filter(isBelow).map((o) => o.amount)));
+    const spare = down.map((p) =>
+      Math.max(0, ...(p.oversize ?? []).filter((o) => o.below === true).map((o) => o.amount)),
+    );
     return [
       {
         where: `floor, run ${run.id}: ${names.join(', ')}`,
@@ -105,18 +106,15 @@ const clampedTo = ({ length }: RodRun, x: number): number => Math.min(length, Ma
 
 const UP = [0, 0, 1] as const;
 
-const isBelow = ({ side }: { readonly side: string }): boolean => /lower|bottom|foot/.test(side);
-
 /** Skirting on the walls that stays: which parts come so near to the wall, and so low, that they are cut to its section. */
 export function notchesOf(job: Job, rod: Rod, parts: readonly Part[]): readonly Notch[] {
   return wallEnds(job, rod).flatMap(({ run, side, wall }): Notch[] => {
     const { skirtingHeight: height = 0, skirtingThickness: thickness = 0 } = wall ?? {};
     if (!wall || height <= 0 || thickness <= 0) return [];
-    const line = run.origin[0] * run.along[0] + run.origin[1] * run.along[1];
     const near = parts.filter((p) => {
       if (p.run !== run.id || lowestOf(p) >= height) return false;
-      const [from, to] = extentOf(p, [run.along[0], run.along[1], 0]);
-      return side === 'left' ? from - line < thickness : to - line > run.length - thickness;
+      const [from, to] = alongFace(p, run);
+      return side === 'left' ? from < thickness : to > run.length - thickness;
     });
     if (near.length === 0) return [];
     return [

@@ -1,4 +1,4 @@
-import { extentOf } from '../base/solid/extent';
+import { alongFace } from '../base/along';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Part, PartDraft } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
@@ -14,7 +14,7 @@ export function fittings(runs: readonly RodRun[]): (draft: PartDraft) => Pick<Pa
     if (!there || draft.fit === 'site' || meetsJoin(draft, there.run, there.before)) return ON_SITE;
     const { joins, sections } = there.run;
     if (joins.length === 0) return { fitted: 'workshop', inSection: sections[0] };
-    const [from, to] = alongRun(draft, there.run);
+    const [from, to] = alongFace(draft, there.run);
     if (joins.some(({ x }) => from < x - SAME_LENGTH && to > x + SAME_LENGTH)) return ON_SITE;
     const middle = (from + to) / 2;
     return { fitted: 'workshop', inSection: sections[joins.filter((j) => j.x < middle).length] };
@@ -27,14 +27,4 @@ function meetsJoin({ meets }: PartDraft, run: RodRun, before: RodRun | undefined
   const left = run.left.kind === 'corner' && before?.joinAtRight !== undefined;
   const right = run.right.kind === 'corner' && run.joinAtRight !== undefined;
   return ((meets === 'left' || meets === 'both') && left) || ((meets === 'right' || meets === 'both') && right);
-}
-
-/** From where to where a part reaches along its run, mm from the left end of the frame line. */
-export function alongRun(
-  part: Pick<PartDraft, 'shape' | 'place'>,
-  { origin, along }: RodRun,
-): readonly [number, number] {
-  const at = origin[0] * along[0] + origin[1] * along[1];
-  const [from, to] = extentOf(part, [along[0], along[1], 0]);
-  return [from - at, to - at];
 }

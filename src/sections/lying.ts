@@ -1,7 +1,7 @@
+import { alongFace } from '../base/along';
 import { extentOf } from '../base/solid/extent';
 import type { PartDraft } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
-import { alongRun } from './assign';
 
 /** A part, or a piece of one, as it lies along its run: from–to along, offsets and heights. */
 export interface Lying {
@@ -47,7 +47,7 @@ export function inStretches(parts: readonly Lying[], lines: readonly number[]): 
 }
 
 function lyingIn(part: PartDraft, weightKg: number, run: RodRun): Lying {
-  const [from, to] = alongRun(part, run);
+  const [from, to] = alongFace(part, run);
   const [x, y] = run.front;
   return {
     part,

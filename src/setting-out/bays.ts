@@ -87,7 +87,7 @@ export function divide(front: Front): Division {
           path,
           'bays-too-narrow',
           off === undefined
-            ? `${wanted} bays in run ${run} leave a bay of ${tenth(narrowest)} mm between pillars of ${tenth(width)} mm.`
+            ? `${wanted} bays in run ${run} leave nothing between pillars of ${tenth(width)} mm: they would ${narrowest < 0 ? `overlap by ${tenth(-narrowest)} mm` : 'touch'}.`
             : `A pillar is wanted on ${tenth(off)} mm in run ${run}; between its end pillars there is ${tenth(leftTo)} to ${tenth(rightFrom)} mm.`,
           narrowest,
           0,

@@ -43,6 +43,17 @@ export const railsRaised = (value: number, limit: number): Finding =>
     remedy: 'Nothing, if that height suits; else let the front frame stand lower.',
   });
 
+/** The worktop reaches further back than the posts were to stand, and the top covers it: they stand flush with its rear edge. */
+export const postsMoved = (wished: number, made: number, posts: number): Finding =>
+  note({
+    rule: 'carcass-posts-moved',
+    subject: { path: '/unit/elements/carcass/setBack' },
+    value: made,
+    limit: wished,
+    message: `Rear posts are wished ${tenth(wished)} mm in front of the top’s back edge, ${tenth(made - posts - wished)} mm behind the face of the front frame; the worktop reaches further back, so they stand flush with its rear edge: ${tenth(made)} mm in front of the top’s, ${tenth(-posts)} mm behind that face.`,
+    remedy: 'Nothing, if they may stand there; else make the worktop less deep, or set the posts back less.',
+  });
+
 /** A worktop whose height leaves no room for what carries it, or for a hand over it. */
 export const badHeight = (value: number, way: 'low' | 'high', limit: number): Finding => ({
   ...note({

@@ -3,7 +3,7 @@ import type { Carcass, CarcassWorktop } from '../vocabulary/carcass';
 import type { Finding } from '../vocabulary/finding';
 import type { Demands, FrameTimber, RodRun } from '../vocabulary/rod';
 import { backBaysOf, withoutSpace } from './back-bays';
-import { badHeight, LEAST_OVER, noRoom, nothingUnder, railsRaised, tooShort } from './carcass-findings';
+import { badHeight, LEAST_OVER, noRoom, nothingUnder, postsMoved, railsRaised, tooShort } from './carcass-findings';
 import { crossLinesOf, holdsTwo, LEAST_CLEAR, piecesOf } from './cross-lines';
 
 /** A rail from front to back is at least this long beside the post, and so much stays clear between two rails (common practice, no source). */
@@ -113,7 +113,11 @@ function worktopOf(
   if (wished.high < least - SAME_LENGTH) return { findings: [badHeight(wished.high, 'low', least)] };
   if (wished.high > most + SAME_LENGTH) return { findings: [badHeight(wished.high, 'high', most)] };
   const { stock, high, thickness } = wished;
-  return { laid: { worktop: { stock, high, thickness, edge }, posts, under }, findings: [] };
+  const moved = !under && posts < underTop(asked, before) - SAME_LENGTH;
+  return {
+    laid: { worktop: { stock, high, thickness, edge }, posts, under },
+    findings: moved ? [postsMoved(asked.setBack, posts - (before.overhang - before.depth), posts)] : [],
+  };
 }
 
 /** A run with its cross frames and the spaces between them. */

@@ -1,6 +1,7 @@
-import { CLEAR_OF_HOLE } from '../base/tolerance';
+import { CLEAR_OF_HOLE, LEAST_BETWEEN, LEAST_TO_EDGE } from '../base/tolerance';
 import type { Obstacle } from '../vocabulary/opening';
-import type { Rod, RodRun, RunEnd } from '../vocabulary/rod';
+import type { Rod, RodRun } from '../vocabulary/rod';
+import { topEndLine } from './top-ends';
 
 /**
  * Where an opening must not reach, as an upright rectangle: x along the run; z above the floor, in the top back from its front edge. It is
@@ -22,12 +23,6 @@ export interface Ground {
   /** From where to where an opening that reaches from `low` to `high` keeps clear of the ends of the run. */
   ends(low: number, high: number): readonly [number, number];
 }
-
-/** An opening through the top stays this far from its edges, mm (common practice, no source). */
-const LEAST_TO_EDGE = 50;
-
-/** Between two openings at least this much stays of the sheet, or it breaks out, mm (common practice, no source). */
-const LEAST_BETWEEN = 20;
 
 /** A thing with what is kept clear of it. */
 const kept = ({ from, to, low, high, what, clear = 0 }: Thing): Block => ({
@@ -101,12 +96,12 @@ function edgesOfTop({ depth, top: { overhang }, timber }: Rod): readonly Thing[]
   ];
 }
 
-/** Clear of the top's ends as the mitre has them; a top that is cut otherwise is its own room's to judge. */
-function insideTop({ top }: Rod, run: RodRun, low: number, high: number): readonly [number, number] {
-  const beyond = (end: RunEnd): number => {
-    if (end.kind !== 'corner' || end.toReturn) return end.topBeyond - LEAST_TO_EDGE;
-    const least = Math.min(...[low, high].map((back) => end.grows * (top.overhang - back)));
-    return least - LEAST_TO_EDGE * Math.hypot(1, end.grows);
+/** Clear of the top's ends, measured square to them: mitred or butted, whatever reaches from `low` to `high` back from the front edge. */
+function insideTop({ top, depth }: Rod, run: RodRun, low: number, high: number): readonly [number, number] {
+  const beyond = (side: 'left' | 'right'): number => {
+    const { at, perOut } = topEndLine(run[side], { ...top, depth });
+    const least = Math.min(...[low, high].map((back) => at + perOut * (top.overhang - back)));
+    return least - LEAST_TO_EDGE * Math.hypot(1, perOut);
   };
-  return [-beyond(run.left), run.length + beyond(run.right)];
+  return [-beyond('left'), run.length + beyond('right')];
 }

@@ -49,4 +49,3 @@ function wishedOf({ x, z, width, height, use }: Opening): Wished {
   const round = use === 'pipe';
   return { x, z, width, height: round ? width : height, round };
 }
-

@@ -1,4 +1,4 @@
-import { tenth } from '../base/tenth';
+import { leftOf } from '../base/tenth';
 import { add2, heading, scale2 } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
 import type { Vec2 } from '../vocabulary/geometry';
@@ -165,7 +165,7 @@ const tooShort = (run: string, path: string, left: number, least: number): Findi
   severity: 'stop',
   rule: 'run-too-short',
   subject: { run, path },
-  message: `Run ${run} has ${tenth(left)} mm left after its corners; ${least} mm is the least that can be built.`,
+  message: `Run ${run} has ${leftOf(left)} left after its corners; ${least} mm is the least that can be built.`,
   value: left,
   limit: least,
   source: 'geometry of the setting-out',

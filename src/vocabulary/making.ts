@@ -35,6 +35,8 @@ export interface PartFixing {
   /** In words: "2 in each end", "at 200 along the edges, 300 in the field". */
   readonly how: string;
   readonly rule: string;
+  /** Comes with the part and is bought as counted, without spare. */
+  readonly ironmongery?: true;
 }
 
 export interface Fixings {

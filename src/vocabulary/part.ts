@@ -71,6 +71,8 @@ export interface Oversize {
   /** Whether it lengthens the piece or widens it. */
   readonly on: 'length' | 'width';
   readonly reason: string;
+  /** At the foot of the piece: what is scribed to the floor comes off it. */
+  readonly below?: true;
 }
 
 /** What a room says of a thing to make; parts/ works out the rest from its shape. */

@@ -52,6 +52,8 @@ export interface Demands {
     readonly edge?: string;
     /** Its corners are butted where they turn enough, not mitred. */
     readonly butted?: boolean;
+    /** How much is enough, degrees either way; not said: none is butted. */
+    readonly leastButtedDeg?: number;
   };
   /** The frame behind the front; `setBack`: how far its rear face stays in front of the back edge of the top. */
   readonly carcass?: {
@@ -216,6 +218,8 @@ export interface Rod {
     readonly edge?: string;
     /** Its corners are butted where they turn enough, not mitred. */
     readonly butted?: boolean;
+    /** How much is enough, degrees either way; not said: none is butted. */
+    readonly leastButtedDeg?: number;
   };
   readonly findings: readonly Finding[];
 }

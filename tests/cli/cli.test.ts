@@ -4,32 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run as runCommand } from '../../src/cli/run';
 import { newJob, writeJob } from '../../src/flow';
 import type { Job } from '../../src/vocabulary/job';
+import { type Done, run } from './said';
 
 const root = join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'counterwright-cli-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-interface Done {
-  readonly code: number | null;
-  readonly out: string;
-  readonly said: string;
-}
-
-/** Runs a command within the test; files are named in the test's folder. */
-async function run(...typed: string[]): Promise<Done> {
-  const bytes: Uint8Array[] = [];
-  let said = '';
-  const code = await runCommand(typed, {
-    out: (content) => bytes.push(Buffer.from(content)),
-    say: (line) => {
-      said += `${line}\n`;
-    },
-  });
-  return { code, out: Buffer.concat(bytes).toString(), said };
-}
 
 /** Runs the program itself, in the test's folder. */
 function spawn(...typed: string[]): Done {
@@ -179,33 +160,6 @@ describe('the runs of a job', () => {
   });
 });
 
-describe('the cutting list', () => {
-  const CANTED = join(root, 'public', 'examples', 'canted.job.json');
-
-  it('has identical parts together in every format, and leaves none out', async () => {
-    const { parts } = JSON.parse((await run('parts', CANTED, '--format', 'json')).out);
-    const { alike } = JSON.parse((await run('parts', CANTED, '--alike', '--format', 'json')).out);
-    expect(alike.length).toBeLessThan(parts.length / 2);
-    const marks = alike.flatMap((one: { marks: string[] }) => one.marks).sort();
-    expect(marks).toEqual(parts.map((one: { mark: string }) => one.mark).sort());
-    const rows = (await run('parts', CANTED, '--alike', '--format', 'csv')).out.trimEnd().split('\r\n').length - 1;
-    const lines = (await run('parts', CANTED, '--alike')).out.trimEnd().split('\n').slice(1);
-    expect([rows, lines.length]).toEqual([alike.length, alike.length]);
-    expect(lines.reduce((sum, line) => sum + Number.parseInt(line, 10), 0)).toBe(parts.length);
-  });
-
-  it('shows edges and ends in words', async () => {
-    const lines = (await run('parts', CANTED)).out.split('\n');
-    expect(lines.find((line) => line.includes('corner pillar board'))).toMatch(/bevelled 22\.5°/);
-    expect(lines.find((line) => line.startsWith('B-CL1 '))).toContain('bevel 22.5° both');
-  });
-
-  it('takes no value', async () => {
-    expect(refused(await run('parts', CANTED, '--alike=yes'))).toContain('--alike takes no value');
-    expect(refused(await run('rod', CANTED, '--alike'))).toContain('rod takes no --alike');
-  });
-});
-
 describe('a refusal', () => {
   it.each([
     ['a missing file', ['parts', 'nowhere.json'], 'nowhere.json: there is no such file'],
@@ -222,6 +176,8 @@ describe('a refusal', () => {
     ['a format it has not', ['elevation', GOOD, '--format', 'csv'], "--format is 'csv'; here it may be svg, json"],
     ['a run that is not there', ['elevation', GOOD, '--run', 'Z'], "--run is 'Z'; the job has A"],
     ['a kind it has not', ['elevation', GOOD, '--kind', 'back'], 'here it may be front, framing'],
+    ['a value for a switch', ['parts', GOOD, '--alike=yes'], '--alike takes no value'],
+    ['a switch of another command', ['rod', GOOD, '--alike'], 'rod takes no --alike'],
     ['a model without a file', ['model', GOOD], '--out'],
     ['a file in no folder', ['parts', GOOD, '--out', at('no/where.csv')], 'no/where.csv: there is no such'],
   ])('says of %s what is wrong', async (_, typed, reason) => {

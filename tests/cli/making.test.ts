@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run as runCommand } from '../../src/cli/run';
 import { newJob, writeJob } from '../../src/flow';
+import { run } from './said';
 
 const folder = mkdtempSync(join(tmpdir(), 'counterwright-making-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -29,21 +29,6 @@ writeFileSync(
     },
   }),
 );
-
-async function run(
-  ...typed: string[]
-): Promise<{ readonly code: number; readonly out: string; readonly said: string }> {
-  let [out, said] = ['', ''];
-  const code = await runCommand(typed, {
-    out: (content) => {
-      out += Buffer.from(content).toString();
-    },
-    say: (line) => {
-      said += `${line}\n`;
-    },
-  });
-  return { code, out, said };
-}
 
 describe('commands about the making', () => {
   it.each([

@@ -56,7 +56,7 @@ describe('what one part of a file asks of another', () => {
         message: 'found "mdf-6" again; it is already at /stock/items/0',
       },
     ]);
-    expect(told((job) => twice(job.stock.fixings))).toMatchObject([{ path: '/stock/fixings/9/id' }]);
+    expect(told((job) => twice(job.stock.fixings))).toMatchObject([{ path: '/stock/fixings/11/id' }]);
     expect(told((job) => twice(job.tools.cutters))).toMatchObject([{ path: '/tools/cutters/5/id' }]);
   });
 

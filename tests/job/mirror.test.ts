@@ -4,7 +4,7 @@ import { rooms } from '../../src/elements/index.ts';
 import { mirrorJob } from '../../src/job/mirror.ts';
 import { makeChecker } from '../../src/job/read.ts';
 import { newJob } from '../../src/job/start.ts';
-import type { Job, Run } from '../../src/vocabulary/job.ts';
+import type { Job, JoinMark, Run } from '../../src/vocabulary/job.ts';
 import { anyJob } from './arbitrary.ts';
 
 const start = newJob('Servery', rooms);
@@ -86,6 +86,28 @@ describe('the unit in a mirror', () => {
     });
     expect(seen.unit.plan.runs[0]!.rhythm).toEqual({ by: 'marks', marks: [1795, 2195] });
     expect(asked.every((index) => index === 0)).toBe(true);
+  });
+
+  it('has joins at its corners the other way round: a return’s corner is the other return’s', () => {
+    const marked = (at: readonly JoinMark[]): Job => ({
+      ...unit,
+      unit: { ...unit.unit, joins: { by: 'hand', at } },
+    });
+    const seen = (at: readonly JoinMark[]) => {
+      const { joins } = mirrorJob(marked(at)).unit;
+      return joins.by === 'hand' ? joins.at : [];
+    };
+    // Three runs: corners are 0 (left return), 1, 2 and 3 (right return).
+    expect(seen([{ run: 0 }, { run: 1 }, { run: 2 }, { run: 3 }])).toEqual([
+      { run: 3 },
+      { run: 2 },
+      { run: 1 },
+      { run: 0 },
+    ]);
+    // Along the last run of 3000, now the first.
+    expect(seen([{ run: 3, x: 700 }])).toEqual([{ run: 1, x: 2300 }]);
+    // Of a run that the plan has not nothing is made: it stays.
+    expect(seen([{ run: 4 }, { run: 5, x: 100 }])).toEqual([{ run: 4 }, { run: 5, x: 100 }]);
   });
 
   it('leaves the job given alone, and shares book and tools', () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { design, readJob } from '../../src/flow';
+import { design, newJob, readJob } from '../../src/flow';
 
 const file = readFileSync(join(import.meta.dirname, 'version-1.job.json'), 'utf8');
 
@@ -27,6 +27,32 @@ describe('a file of version 1', () => {
     const ids = read.value.stock.items.map((item) => item.id);
     expect(ids.slice(0, before.length)).toEqual(before.map((item) => item.id));
     expect(ids).toContain('rail-round-45');
+  });
+
+  it('its frame runs up to its walls, whatever a new job leaves there', () => {
+    // A new job keeps clear of walls; a file of version 1 has no such thing.
+    expect(newJob('x').fit.tolerance).toBeGreaterThan(0);
+    const [first] = made.rod.runs;
+    expect(first.left.kind).toBe('wall');
+    expect(first.left.frameAt).toBe(0);
+    expect(made.parts.flatMap((p) => p.oversize ?? [])).toEqual([]);
+  });
+
+  it('its blocks stay square at a free end, where a new job returns them', () => {
+    const older = JSON.parse(file);
+    older.unit.plan.leftEnd = { kind: 'free' };
+    older.unit.elements.plinth.endReturn = true;
+    const free = readJob(JSON.stringify(older));
+    if (!free.ok) throw new Error(JSON.stringify(free.issues));
+    expect(newJob('x').unit.elements.plinth.endReturn).toBe(true);
+    expect(free.value.unit.elements.plinth).toMatchObject({ ...older.unit.elements.plinth, endReturn: false });
+    const names = design(free.value).parts.map((p) => p.name);
+    expect(names.filter((name) => /plinth/.test(name)).length).toBeGreaterThan(0);
+    expect(names.filter((name) => /plinth return/.test(name))).toEqual([]);
+    // With the return that a new job has there is one.
+    const returned = { ...free.value.unit.elements, plinth: { ...free.value.unit.elements.plinth, endReturn: true } };
+    const other = design({ ...free.value, unit: { ...free.value.unit, elements: returned } });
+    expect(other.parts.map((p) => p.name).filter((name) => /plinth return/.test(name)).length).toBeGreaterThan(0);
   });
 
   it('one that is no job of version 1 either is refused at its path, not thrown at', () => {

@@ -64,20 +64,21 @@ describe('the number of fixings', () => {
   it('of a sheet runs round its edges and along the studs between', () => {
     const { parts } = of([...THREE, sheet([sheetHold])]);
     // Round: 2 · (1200 / 150 + 600 / 150) = 24. The stud in the middle, 600 long at 300: its ends lie on the edges, one between.
-    expect(parts).toEqual([expect.objectContaining({ part: 'S', item: 'screw-4x40', amount: 25, unit: 'pieces' })]);
+    // Through 12: 24 to 30 long, the longest of which the book has 30.
+    expect(parts).toEqual([expect.objectContaining({ part: 'S', item: 'screw-4x30', amount: 25, unit: 'pieces' })]);
   });
 });
 
 describe('the screw chosen', () => {
   it('does not come out behind: what lies behind is found', () => {
-    // 12 of sheet and a batten of 20 behind: 4 × 40 would come through by 8, and nothing shorter is in the book.
-    const batten = block('B', [43, 0, 0], [20, 1200, 600]);
+    // 12 of sheet and a batten of 16 behind: 4 × 30 would come through by 2, and nothing shorter is in the book.
+    const batten = block('B', [47, 0, 0], [16, 1200, 600]);
     const [line] = of([batten, sheet([sheetHold])]).parts;
     expect(line.item).toBeUndefined();
-    expect(line.name).toBe('Wood screw, 24 to 30 long, to be bought');
+    expect(line.name).toBe('Wood screw, 25 long, to be bought');
     // With another batten behind that one there is stuff enough.
-    const second = block('C', [0, 0, 0], [43, 1200, 600]);
-    expect(of([second, batten, sheet([sheetHold])]).parts[0].item).toBe('screw-4x40');
+    const second = block('C', [0, 0, 0], [47, 1200, 600]);
+    expect(of([second, batten, sheet([sheetHold])]).parts[0].item).toBe('screw-4x30');
   });
 
   it('goes through a skin to the timber behind, where the hold says so', () => {
@@ -138,9 +139,12 @@ describe('the screw chosen', () => {
 
   it('is asked for by its size where the book has none that suits', () => {
     const { name, item } = chosenFor({ ...sheetHold, through: 120 }, undefined, plain.job.stock.fixings);
-    expect({ name, item }).toEqual({ name: 'Wood screw, 240 to 300 long, to be bought', item: undefined });
-    expect(chosenFor({ ...sheetHold, by: 'brad', through: 40 }, undefined, []).name).toBe(
-      'Brad, 100 to 120 long, to be bought',
+    expect({ name, item }).toEqual({
+      name: 'Coach screw or threaded rod, at least 240 long, to be bought',
+      item: undefined,
+    });
+    expect(chosenFor({ ...sheetHold, by: 'brad', through: 20 }, undefined, []).name).toBe(
+      'Brad, 50 to 60 long, to be bought',
     );
     expect(chosenFor({ ...sheetHold, by: 'dowel', through: 30 }, undefined, []).name).toBe(
       'Dowel, 60 long, to be bought',
@@ -182,7 +186,7 @@ describe('what there is to buy', () => {
   it('is like with like, a tenth to spare, in whole packs', () => {
     const [line] = of([...THREE, sheet([sheetHold]), partOf({ ...sheet([sheetHold]) }, 'S2')]).totals;
     // Twice 25; a tenth is 5; packs of 200.
-    expect(line).toMatchObject({ item: 'screw-4x40', amount: 50, spare: 5, packs: 1 });
+    expect(line).toMatchObject({ item: 'screw-4x30', amount: 50, spare: 5, packs: 1 });
   });
 
   it('has ironmongery as it is counted, without spare', () => {

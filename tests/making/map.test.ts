@@ -8,7 +8,7 @@ describe('the fixing map', () => {
   const made = design(jobOf({ runs: RUNS, fit: { tolerance: 3 } }));
   const { maps } = making(made);
 
-  it('has every timber of each frame, measured from its datum end', () => {
+  it('has every timber of each frame, measured from the end of the frame line that the setting-out is', () => {
     expect(maps.map((map) => [map.run, map.datum])).toEqual([
       ['A', 'left'],
       ['B', 'left'],
@@ -20,21 +20,21 @@ describe('the fixing map', () => {
     }
   });
 
-  it('begins at the frame, not at the wall: 3 mm clear of it', () => {
+  it('measures from the end of the frame line, as the rod does: the frame begins 3 clear of the wall', () => {
     const [first] = maps[0].timber;
-    expect(first).toMatchObject({ name: 'plate', from: 0, low: 0, high: 38 });
+    expect(first).toMatchObject({ name: 'plate', from: 3, low: 0, high: 38 });
     const stud = maps[0].timber.find((t) => t.name === 'stud');
-    expect(stud).toMatchObject({ from: 0, to: 38, low: 38 });
+    expect(stud).toMatchObject({ from: 3, to: 41, low: 38 });
     expect(stud?.high).toBeCloseTo(made.rod.frameHeight - 38, 9);
   });
 
   it('says the same as the framing, stud for stud', () => {
-    for (const { run, studs, from } of made.framing) {
+    for (const { run, studs } of made.framing) {
       const timber = maps.find((map) => map.run === run)?.timber.filter((t) => t.name === 'stud') ?? [];
       expect(timber).toHaveLength(studs.length);
       timber.forEach((t, i) => {
-        expect(t.from).toBeCloseTo(studs[i].from - from, 6);
-        expect(t.to).toBeCloseTo(studs[i].to - from, 6);
+        expect(t.from).toBeCloseTo(studs[i].from, 6);
+        expect(t.to).toBeCloseTo(studs[i].to, 6);
       });
     }
   });
@@ -45,12 +45,18 @@ describe('the fixing map', () => {
   });
 
   it('runs from the right where the setting-out does, and leaves out what stands behind', () => {
-    const right = design(jobOf({ elements: { frame: { datum: 'right' }, carcass: { build: true } } }));
+    // A wall on the right too: the last stud ends 5 before the end of the frame line.
+    const right = design(
+      jobOf({ fit: { tolerance: 5 }, elements: { frame: { datum: 'right' }, carcass: { build: true } } }),
+    );
     const [map] = making(right).maps;
     expect(map.datum).toBe('right');
     const studs = map.timber.filter((t) => t.name === 'stud');
     const last = partsOf(right, 'ST').at(-1);
-    expect(studs[0]).toMatchObject({ part: last?.mark, from: 0, to: 38 });
+    expect(studs[0].part).toBe(last?.mark);
+    expect(studs[0].from).toBeCloseTo(5, 9);
+    expect(studs[0].to).toBeCloseTo(43, 9);
+    expect(studs.at(-1)?.to).toBeCloseTo(2400 - 5, 9);
     expect(right.parts.some((p) => p.kind === 'carcass')).toBe(true);
     const behind = new Set(right.parts.filter((p) => p.kind === 'carcass').map((p) => p.mark));
     expect(map.timber.filter((t) => behind.has(t.part))).toEqual([]);

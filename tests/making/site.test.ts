@@ -22,14 +22,45 @@ describe('the floor between surveyed points', () => {
     expect(floor?.lowest(a, 500, 1000)).toEqual({ x: 1000, height: -4 });
   });
 
-  it('of a run without points is that of the nearest, and a note says so', () => {
-    // Run B starts at the corner, 2400 along A, where the floor was found 5 down.
+  it('runs on round a corner, which is one point of both runs', () => {
+    // From 2000 along A to 600 along B is 400 + 600: 10 in 1000. The corner is 400 on.
+    const floor = floorOf([level(2, 600, -14), level(1, 2000, -4)], rod);
+    expect(floor?.at(a, 2400)).toBeCloseTo(-8, 9);
+    expect(floor?.at(b, 0)).toBeCloseTo(-8, 9);
+    expect(floor?.at(b, 100)).toBeCloseTo(-9, 9);
+    expect(floor?.at(b, 1800)).toBe(-14);
+    expect(floor?.notes).toEqual([]);
+    expect(floor?.lowest(a)).toEqual({ x: 2400, height: floor?.at(a, 2400) });
+    expect(floor?.lowest(b)).toEqual({ x: 600, height: -14 });
+    expect(floor?.lowest(b, 0, 500).x).toBe(500);
+  });
+
+  it('runs on below a flap, which lies between two runs', () => {
+    const flapped = design(
+      jobOf({ runs: [{ length: 2000, flap: { width: 600, hinge: 'left', gate: false } }, { length: 1800 }] }),
+    ).rod;
+    expect(flapped.flaps.map((f) => f.width)).toEqual([600]);
+    const [left, right] = flapped.runs;
+    // From 1600 along the left run 400 to its end, 600 of flap, 1000 along the right: 20 in 2000, 4 at the flap and 10 behind it.
+    const floor = floorOf([level(1, 1600, 0), level(2, 1000, -20)], flapped);
+    expect(floor?.at(left, 2000)).toBeCloseTo(-4, 9);
+    expect(floor?.at(right, 0)).toBeCloseTo(-10, 9);
+  });
+
+  it('of a run without points goes on from its neighbours’, and a note says so', () => {
+    // Run B starts at the corner, 2400 along A, where the floor was found 5 down; beyond it is level.
     const floor = floorOf([level(1, 0, 0), level(1, 2400, -5)], rod);
     expect(floor?.at(b, 0)).toBe(-5);
-    expect(floor?.notes).toEqual([
-      'No level was taken along run B: its floor is taken to be as high as at the nearest point surveyed.',
-    ]);
+    expect(floor?.at(b, 1800)).toBe(-5);
+    const note = 'No level was taken along run B: its floor is taken to go on from the nearest points along the unit.';
+    expect(floor?.notes).toEqual([note]);
     expect(floorOf([level(1, 0, 0), level(2, 0, 0)], rod)?.notes).toEqual([]);
+    // Between two that have points: from the end of A to the start of C, 1800 further on, from −5 to −14: 5 in 1000.
+    const three = design(jobOf({ runs: [RUNS[0], { length: 1800, deflectionDeg: 90 }, { length: 1500 }] })).rod;
+    const between = floorOf([level(1, 2400, -5), level(3, 0, -14)], three);
+    expect(between?.at(three.runs[1], 1000)).toBeCloseTo(-10, 9);
+    expect(between?.lowest(three.runs[1])).toEqual({ x: 1800, height: -14 });
+    expect(between?.notes).toEqual([note]);
   });
 
   it('is not known where nothing was surveyed', () => {

@@ -1,15 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { design } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
+import type { BayWish } from '../../src/vocabulary/job';
 import type { Part } from '../../src/vocabulary/part';
 import { jobOf } from '../elements/job-of';
 import { HOLDS } from './holds/index';
 import { overlaps, referee, touchingNothing } from './referee';
 
-const BAY = {
+const BAY: Omit<BayWish, 'run' | 'bay' | 'purpose'> = {
   ...{ panels: true, count: 1, shelves: 'fixed', besides: 0, above: 0, behind: 0 },
   ...{ width: 0, height: 0, depth: 0 },
-} as const;
+};
 
 /** A unit with nothing wrong: corners, a flap, a join behind a pillar, an opening, a frame behind, a foot rail, a worktop, doors and shelves. */
 const good = design(

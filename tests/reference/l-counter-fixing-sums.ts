@@ -2,12 +2,12 @@
 
 /*
  * SCREWS. Studs 2 through each plate: 17·4. Noggins 2 askew at each end: 50·4. Bottom plates at 600, 25 from their ends:
- * 638/600, 1222/600, 1057/600, so 3 + 4 + 3. Skin: at 150 along its edges, 300 on what lies more than 50 within them, a stud of 974
+ * 638/600, 1222/600, 1057/600, so 3 + 4 + 3. Skin, by 2 to 2½ times its 12, 30 long at most: at 150 along its edges, 300 on what lies more than 50 within them, a stud of 974
  * taking 3 between its ends and a noggin 1:
  *   S1 2·5 + 2·7 + 2 studs·3 + 15 = 45; S2 2·9 + 2·7 + 4·3 + 18 = 62; S3 2·8 + 2·7 + 6·3 + 17 = 65.
  * Cross rails 2 in each end: 12·4. Rear rails through the posts, 2 in each end: 5·4.
  * PINS. Panel moulding at 250: 371 takes 3, 790 takes 4, 290 takes 2: 3·(2·3 + 2·4) + 2·(2·2 + 2·4). Skirting at 400: 3·3 + 2·2.
- * Pillar boards at 250: 900 takes 5; blocks and the return 4 each, of 2½ times 25 at least: 62.5, longer than the book has.
+ * Pillar boards at 250: 900 takes 5; blocks and the return 4 each, of 2½ times 25 at least: 62.5, brads of 64.
  * Doors over 900 high hang on 3 hinges each.
  * Top from below at 300, through the plate and through the rails behind: 2038 takes 8, 1275 takes 6, each twice. Its mitre is
  * 600·√2 = 848.5 long: tenons from 50 in, (848.5 − 100)/150 = 4.99: 5 spaces, 6 tenons; a draw bolt in each space, for every other
@@ -17,14 +17,14 @@ export const FIXINGS: readonly (readonly [string, string, number])[] = [
   ['ST', 'Wood screw 5 × 100', 68],
   ['NG', 'Wood screw 5 × 65', 200],
   ['PL', 'Wood screw 5 × 100', 10],
-  ['CL', 'Wood screw 4 × 40', 172],
+  ['CL', 'Wood screw 4 × 30', 172],
   ['CR', 'Wood screw 5 × 65', 48],
   ['RA', 'Wood screw 5 × 100', 20],
   ['PM', 'Brad 1.2 × 50', 66],
   ['SK', 'Brad 1.2 × 50', 13],
   ['PI', 'Brad 1.2 × 50', 35],
-  ['BK', 'Brad, 62.5 to 75 long, to be bought', 28],
-  ['BR', 'Brad, 62.5 to 75 long, to be bought', 4],
+  ['BK', 'Brad 1.6 × 64', 28],
+  ['BR', 'Brad 1.6 × 64', 4],
   ['DR', 'overlay hinge', 6],
   ['TP', 'Wood screw 5 × 65', 28],
   ['TP', 'loose tenon', 6],

@@ -57,7 +57,7 @@ const bearer = { code: 'SB', name: 'shelf bearer', stock: 'sawn-25x38', width: 3
 
 /*
  * Doors over half of each post less half a gap: from 710 + 1.5 to 1459 − 1.5 = 746; two and a gap of 3: (746 − 3)/2 = 371.5. From 15
- * above the floor to 3 under the top: 1047 − 15 = 1032.
+ * above the floor to 3 under the top: 1047 − 15 = 1032. They are hung on site.
  */
 const door = { code: 'DR', name: 'door', stock: 'mdf-18', length: 1032, width: 371.5, thickness: 18 };
 
@@ -102,8 +102,8 @@ export const FRONT: readonly ByHand[] = [
   { ...S1, ...bearer, off: 2, length: 612 },
   { ...S1, ...bearer, off: 4, length: 397 },
   { ...S1, code: 'SH', name: 'shelf', stock: 'mdf-18', off: 2, length: 610, width: 421, thickness: 18 },
-  { ...S2, ...door, off: 2 },
 
+  { ...A_SITE, ...door, off: 2 },
   { ...A_SITE, ...top, length: 2038, short: 1438, right: 'mitre 45.00° front edge', on: '15 on left end' },
   { ...B_SITE, ...top, length: 1275, short: 675, left: 'mitre 45.00° front edge' },
 ];

@@ -45,13 +45,13 @@ describe('making it', () => {
     ]);
   });
 
-  // The map is measured from the left end of the frame, which stands 3 clear of the wall: 1757.5 − 3 and 1795.5 − 3.
+  // The map is measured as the rod is, from the left end of the frame line, at the wall: the stud's middle, 1776.5 ∓ 19.
   test('the stud beside the socket on the fixing map', () => {
     const stud = maps
       .find((m) => m.run === 'A')
       ?.timber.find((t) => t.name === 'stud' && t.from > 1700 && t.from < 1900);
     if (!stud) throw new Error('no stud beside the socket');
-    near([stud.from, stud.to, stud.low, stud.high], [1754.5, 1792.5, 38, 1012]);
+    near([stud.from, stud.to, stud.low, stud.high], [1757.5, 1795.5, 38, 1012]);
     expect(findingOf(made, 'stud-moved')).toMatchObject({ value: 1701.5, limit: 1776.5 });
   });
 

@@ -61,25 +61,25 @@ export const WEIGHTS = {
  *                     S1                              S2                               S3
  * 38 × 63   13.125 m       14.4538   17.324 m           19.0779   16.337 m           17.9910
  * bearers   2.812 m         1.2288
- * shelves   2 · 3.4669      6.9339   doors 2 · 5.1757   10.3515
+ * shelves   2 · 3.4669      6.9339
  * skin      691·1045        6.5855   1278·1045 − 145·85 12.0674   1176·1045 − π·30²  11.1820
  * pillars   one             1.2854   one                 1.2854   two                 2.5709
  * blocks    125             0.3406   130                 0.3542   130; 137.45; 87.45  0.9670
  * skirting  501             0.7355   2 · 501             1.4711   2 · 420             1.2332
  * panels    2·1161 − 8·12.55 0.5866  twice that          1.1732   2·(2·1080 − 8·12.55) 1.0877
  */
-export const SECTION_KG = { S1: 32.1501, S2: 45.7807, S3: 35.0318 } as const;
+export const SECTION_KG = { S1: 32.1501, S2: 35.4292, S3: 35.0318 } as const;
 
 /*
- * Loose: pillar 1.2854, corner boards 2 · 1484.61 mm² · 0.9 m · 750 = 2.0042, block 0.3542, corner blocks 2 · 99.45 long = 0.5420,
- * tops 29.6155 + 16.6140: 50.4153.
+ * Loose: doors 2 · 5.1757 = 10.3515, pillar 1.2854, corner boards 2 · 1484.61 mm² · 0.9 m · 750 = 2.0042, block 0.3542, corner blocks 2 · 99.45 long = 0.5420,
+ * tops 29.6155 + 16.6140: 60.7668.
  */
-export const LOOSE_KG = 50.4153;
+export const LOOSE_KG = 60.7668;
 
-/** Boxes: S1 skin 0–691, posts −485 to blocks 37. S2 skin to 1963 + 12, doors 18 behind the posts. S3 from skin −12 to block 1170 + 25. */
+/** Boxes: S1 skin 0–691, posts −485 to blocks 37. S2 skin to 1963 + 12; its doors hang behind the posts when it stands. S3 from skin −12 to block 1170 + 25. */
 export const BOXES = {
   // With the 15 left on at the wall.
   S1: { length: 15 + 691, depth: 485 + 37, height: 1050 },
-  S2: { length: 1975 - 691, depth: 485 + 18 + 37, height: 1050 },
+  S2: { length: 1975 - 691, depth: 485 + 37, height: 1050 },
   S3: { length: 1195 + 12, depth: 485 + 37, height: 1050 },
 } as const;

@@ -143,6 +143,32 @@ describe('the fewest sections', () => {
     expect(made.sections.map((s) => Math.round(s.size.length))).toEqual([2023, 1953, 2023]);
   });
 
+  it('stands under no strip while there is a pillar between the ends, though the sections stay too long', () => {
+    // One pillar, in the middle of 3600; a van of 1700 would want joins at the edges of the bays too, at 160, 1710, 1890 and 3440.
+    const made = least({
+      runs: [{ length: 3600, rhythm: { by: 'count', count: 2 } }],
+      carry: { ...wide, vanLength: 1700 },
+    });
+    expect(made.joins.map((j) => [j.behind, j.x])).toEqual([['pillar', 1800]]);
+    expect(made.findings.filter((f) => f.rule === 'section-too-big').map((f) => [f.value, f.limit])).toEqual([
+      [1800, 1700],
+      [1800, 1700],
+    ]);
+  });
+
+  it('stands under a strip at the edge of a bay where there is no pillar between the ends', () => {
+    // One bay between pillars of 200, from 200 to 2400: strips of 40 at its edges, joins at 220 and 2380. A van of 2500 asks for one of them.
+    const made = least({
+      runs: [{ length: 2600, rhythm: { by: 'count', count: 1 } }],
+      elements: { pillar: { width: 200 } },
+      carry: { ...wide, vanLength: 2500 },
+    });
+    expect(made.joins.map((j) => j.behind)).toEqual(['cover']);
+    expect([220, 2380]).toContain(made.joins[0].x);
+    expect(made.sections.map((s) => s.size.length).sort((a, b) => a - b)).toEqual([220, 2380]);
+    expect(rulesOf(made)).not.toContain('section-too-big');
+  });
+
   it('says what can’t be carried even so, with number, limit and caution', () => {
     const made = least({ runs: [{ length: 2400 }], carry: { ...wide, people: 1, liftKg: 8 } });
     const finding = findingOf(made, 'section-too-heavy');

@@ -246,13 +246,13 @@ test('an opening that a needed stud can’t give way to is refused, and only tha
     ...placed.map((o) => ({ ...keep(o.from - 5, o.to + 5, o.low - 5, o.high + 5, o.index) })),
   ]);
   expect(made.openings.map((o) => o.index)).toEqual([0]);
-  // 19 for half a stud and 5 clear of it: 1000 − 24 − 50 = 926, 74 to the left.
+  // 19 for half a stud and 5 clear of it: 1000 − 24 − 50 = 926, 74 to the left. It reaches 50 + 19 over the stud's near side.
   expect(made.findings.filter((f) => f.severity === 'stop')).toMatchObject([
     {
       rule: 'opening-refused',
       subject: { path: '/unit/openings/1' },
       message: expect.stringContaining(
-        'meets the stud for the bracket by 74 mm. The nearest good place is 74 mm to the',
+        'meets the stud for the bracket by 69 mm. The nearest good place is 74 mm to the',
       ),
     },
   ]);

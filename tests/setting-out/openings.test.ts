@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { design } from '../../src/flow';
-import { mirrorJob } from '../../src/job/mirror';
 import { placeOpenings } from '../../src/setting-out/openings';
 import type { Opening } from '../../src/vocabulary/job';
 import type { Obstacle } from '../../src/vocabulary/opening';
@@ -76,16 +75,27 @@ describe('an opening that meets something is refused', () => {
     });
     expect(only(socket({ x: 860 })).remedy).toContain('67.5 mm to the right, to 927.5 mm');
   });
-  test('the bottom plate: up. 38 + 5 − (60 − 42.5) = 25.5', () =>
+  test('the bottom plate: up. 38 − (60 − 42.5) = 20.5, and 5 are kept clear', () =>
     expect(only(socket({ z: 60 }))).toMatchObject({
-      value: 25.5,
+      value: 20.5,
+      limit: 0,
       message: expect.stringContaining(
-        'meets the bottom plate by 25.5 mm. The nearest good place is 25.5 mm up, to 85.5',
+        'meets the bottom plate by 20.5 mm. The nearest good place is 25.5 mm up, to 85.5 mm, which leaves 5 mm clear.',
       ),
     }));
-  test('the top plate: down. 1000 + 42.5 − (1022 − 5) = 25.5', () =>
+  test('or comes too near to it: 83 − 42.5 − 38 = 2.5', () =>
+    expect(only(socket({ z: 83 }))).toMatchObject({
+      value: 2.5,
+      limit: 5,
+      message: expect.stringContaining(
+        'comes within 2.5 mm of the bottom plate; 5 mm stays clear. The nearest good place is 2.5 mm up, to 85.5 mm',
+      ),
+    }));
+  test('or touches it', () =>
+    expect(only(socket({ z: 80.5 })).message).toContain('touches the bottom plate; 5 mm stays clear.'));
+  test('the top plate: down. 1000 + 42.5 − 1022 = 20.5', () =>
     expect(only(socket({ z: 1000 }))).toMatchObject({
-      value: 25.5,
+      value: 20.5,
       remedy: 'Move it 25.5 mm down, to 974.5 mm. It is left out.',
     }));
   test('the end of the run, or beyond it', () => {
@@ -97,7 +107,7 @@ describe('an opening that meets something is refused', () => {
     // A strip of 40 covers the join at 880, in the bay from 855; the stud beyond ends at 918, and 5 more are kept: 923 + 72.5.
     const said: Said = { joins: { by: 'hand', at: [{ run: 1, x: 880 }] } };
     const finding = only(socket({ x: 960 }), [], said);
-    expect(finding.message).toContain('meets join J1 with its two studs by 35.5 mm');
+    expect(finding.message).toContain('meets join J1 with its two studs by 30.5 mm');
     expect(finding.remedy).toContain('35.5 mm to the right, to 995.5 mm');
   });
   test('another opening that was there first, which stays: 20 mm must be left between', () => {
@@ -123,6 +133,34 @@ describe('an opening that meets something is refused', () => {
     expect(only(socket(), [rail]).message).toMatch(/meets rail in bay 1 by 62\.5 mm.*62\.5 mm (up|down)/);
     expect(place([socket()], [{ ...rail, run: 'B' }]).findings).toEqual([]);
     expect(place([socket()], [{ ...rail, through: 'top' }]).findings).toEqual([]);
+  });
+  test('the two figures are seen the same way, and say what is kept', () => {
+    const at = { run: 'A', through: 'front' as const, from: 140, to: 715 };
+    const boards: readonly Obstacle[] = [
+      { ...at, low: 480, high: 520, what: 'rail', clear: 5 },
+      { ...at, low: 570, high: 1060, what: 'board' },
+    ];
+    // Wished from 477.5 to 562.5: up out of the rail 520 − 477.5 = 42.5, but then at most 50 are free. Down: 562.5 − 480 = 82.5, and 5.
+    expect(only(socket({ z: 520, x: 427.5, width: 560 }), boards)).toMatchObject({
+      value: 82.5,
+      message:
+        'Opening 1 in run A meets rail by 82.5 mm. The nearest good place is 87.5 mm down, to 432.5 mm, which leaves 5 mm clear.',
+    });
+  });
+  test('and name what it then lies against, where that is another', () => {
+    const at = { run: 'A', through: 'front' as const, low: 400, high: 600 };
+    const boards: readonly Obstacle[] = [
+      { ...at, from: 400, to: 715, what: 'board' },
+      { ...at, from: 330, to: 400, what: 'ledge' },
+    ];
+    // Wished from 357.5 to 502.5; left of the ledge: 330 − 72.5 = 257.5. The board is met by 102.5 to its left.
+    expect(only(socket(), boards).message).toContain(
+      'meets board by 102.5 mm. The nearest good place is 142.5 mm up, to 642.5 mm.',
+    );
+    const high = boards.map((b) => ({ ...b, low: 0, high: 1060 }));
+    expect(only(socket(), high).message).toContain(
+      'meets board by 102.5 mm. The nearest good place is 172.5 mm to the left, to 257.5 mm, just clear of ledge.',
+    );
   });
   test('by way of both directions, where one alone will not do', () => {
     const shut = (from: number, to: number, low: number, high: number): Obstacle => ({
@@ -210,6 +248,13 @@ describe('an opening larger than what there is', () => {
     // Nothing else moves: the unit is made as without it.
     expect(d.parts).toEqual(design({ ...d.job, unit: { ...d.job.unit, openings: [] } }).parts);
   });
+  test('a run that has nothing to cut it in', () => {
+    const ever = { from: -Infinity, to: Infinity, low: -Infinity, high: Infinity };
+    const none: Obstacle = { run: 'A', through: 'front', ...ever, what: 'the cladding, which has no height' };
+    expect(only(socket(), [none], said).message).toBe(
+      'Opening 1 in run A meets the cladding, which has no height. There is no clear field for an opening of any size in this run.',
+    );
+  });
   test('a run without any clear field', () => {
     const finding = only(socket(), [frame(0, 1000, 0, 1100)], said);
     expect(finding).toMatchObject({ rule: 'opening-refused', remedy: expect.stringContaining('another run') });
@@ -228,6 +273,11 @@ describe('an opening through the top', () => {
     expect(only(grommet({ z: 520 }), [], said).remedy).toContain('10 mm to the front, to 510 mm');
     expect(only(grommet({ x: 20 }), [], said).remedy).toContain('70 mm to the right, to 90 mm');
   });
+  test('says how near an edge it comes', () =>
+    // 600 − 555 − 40 = 5.
+    expect(only(grommet({ x: 1000, z: 555 }), [], said).message).toContain(
+      'comes within 5 mm of the back edge of the top; 50 mm stays clear. The nearest good place is 45 mm to the front, to 510 mm',
+    ));
   test('is measured at a corner along the mitre', () => {
     // Outside 90°: the mitre's line lies at x = 3000 + (60 − back). At 260 back that is 2800, and 50 square to it are 70.7 along.
     const corner: Said = { ...said, runs: [{ length: 3000, deflectionDeg: 90 }, { length: 2000 }] };
@@ -240,14 +290,4 @@ describe('an opening through the top', () => {
     expect(only(grommet(), [rail], said).message).toContain('rear rail');
     expect(place([grommet()], [{ ...rail, through: 'front' }], said).findings).toEqual([]);
   });
-});
-
-test('a mirrored unit refuses and places the same', () => {
-  const openings = [socket({ x: 700 }), socket({ x: 1200 }), socket({ x: 1320 })];
-  const job = jobOf({ runs: [{ length: 3000, rhythm: { by: 'count', count: 4 } }], openings });
-  const [made, other] = [design(job), design(mirrorJob(job))];
-  expect(made.openings).toHaveLength(1);
-  expect(other.openings.map((o) => [3000 - o.to, 3000 - o.from])).toEqual(made.openings.map((o) => [o.from, o.to]));
-  const said = (d: typeof made) => d.findings.filter((f) => f.rule === 'opening-refused').map((f) => f.value);
-  expect(said(other)).toEqual(said(made));
 });

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../vocabulary/geometry';
 import type { Board } from '../../vocabulary/shape';
-import { hull } from '../polygon';
+import { hull, isConvex } from '../polygon';
 import { type LocalView, SQUARE_ON } from './project-local';
 import { type Ring, ringsOf } from './rings';
 
@@ -19,13 +19,6 @@ function silhouette(board: Board, rings: readonly Ring[]): readonly Vec2[] {
   if (rings.every((ring) => ring.points === rings[0].points)) return rings[0].points;
   return isConvex(board.outline) ? hull(rings.flatMap((ring) => ring.points)) : furthest(board, rings);
 }
-
-const isConvex = (outline: readonly Vec2[]): boolean =>
-  outline.every((a, i) => {
-    const b = outline[(i + 1) % outline.length];
-    const c = outline[(i + 2) % outline.length];
-    return (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]) >= 0;
-  });
 
 /** Seen square on, the arris round the near face where edges slope or are moulded; otherwise none. */
 export function boardLines(board: Board, view: LocalView): Vec2[][] {

@@ -1,6 +1,7 @@
 import type { Vec2 } from '../../vocabulary/geometry';
 import type { Board, BoardEdge } from '../../vocabulary/shape';
 import { polygonArea } from '../polygon';
+import { leftOf, tenth } from '../tenth';
 
 /** A level cross-section of a board: `out` mm above its back. Two rings at one level bound a flat ledge. */
 export interface Ring {
@@ -118,7 +119,7 @@ function moved(outline: readonly Vec2[], sides: readonly Vec2[], growth: readonl
     const left = (b[0] - a[0]) * side[0] + (b[1] - a[1]) * side[1];
     if (!(left > SAME)) {
       throw new Error(
-        `side ${i + 1} of a board, moved ${growth[i]} mm outward among its neighbours, is ${left} mm long; it must be above 0`,
+        `side ${i + 1} of a board, moved ${tenth(growth[i])} mm outward among its neighbours, has ${leftOf(left)} left of its length; that must be above 0`,
       );
     }
   });

@@ -1,7 +1,7 @@
 import { crossStick } from '../../base/box';
 import { rectangle } from '../../base/outline';
 import { lying, type Stuff } from '../../base/stuff';
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Timber } from '../../vocabulary/book';
 import type { Carcass } from '../../vocabulary/carcass';
@@ -49,7 +49,7 @@ const noLength = (run: string, bay: number, value: number): Finding => ({
   subject: { run, path: '/unit/bays' },
   value,
   limit: LEAST_BEARER,
-  message: `Bay ${bay} of run ${run} leaves ${tenth(value)} mm from rail to rail for bearers of the sink; ${LEAST_BEARER} mm is the least.`,
+  message: `Bay ${bay} of run ${run} leaves ${leftOf(value)} from rail to rail for bearers of the sink; ${LEAST_BEARER} mm is the least.`,
   source: 'common practice, no source',
   remedy: 'Make the unit or the worktop deeper. No bearers are made.',
 });

@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Finding } from '../../vocabulary/finding';
 import type { Rod } from '../../vocabulary/rod';
@@ -29,7 +29,7 @@ export function misfits(space: Space, rod: Rod): readonly Finding[] {
     subject: ofBays(space),
     value: n.need,
     limit: n.have,
-    message: `The ${thingOf(space)} in ${placeOf(space)} is ${tenth(n.size)} mm ${n.what} and wants ${tenth(n.clear)} mm clear besides: ${tenth(n.need)} mm in all; the bay has ${tenth(n.have)} mm.`,
+    message: `The ${thingOf(space)} in ${placeOf(space)} is ${tenth(n.size)} mm ${n.what} and wants ${tenth(n.clear)} mm clear besides: ${tenth(n.need)} mm in all; the bay has ${leftOf(n.have)}.`,
     source: GEOMETRY,
     remedy: `${nearest(n, space, rod, onlyWidth)} Nothing else moves for it.`,
     caution: LICENSED,

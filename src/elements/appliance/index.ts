@@ -1,5 +1,5 @@
 import { alongFace } from '../../base/place';
-import { SAME_LENGTH } from '../../base/tolerance';
+import { CLEAR_OF_HOLE, SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
@@ -55,15 +55,20 @@ function obstacles(decisions: Decisions, known: Known): readonly Obstacle[] {
   const { thickness } = known.book.item('timber', decisions.bearer);
   const { rod } = known;
   if (!rod.carcass || rod.carcass.high < rod.frameHeight || rod.carcass.worktop) return [];
-  return withBearers(decisions, known).flatMap(({ space: { run, bay, front, rear }, pair }) =>
-    [pair.left - thickness, pair.right].map(
-      (from): Obstacle => ({
-        ...{ run: run.id, through: 'top', from, to: from + thickness },
-        ...{ low: rod.top.overhang - front, high: rod.top.overhang - rear },
-        what: `sink bearer of bay ${(bay.bay ?? 0) + 1}`,
-      }),
-    ),
-  );
+  const { rearRail, back } = rod.carcass;
+  return withBearers(decisions, known).flatMap(({ space: { run, bay, front, rear }, pair }) => {
+    const bearer = (from: number, to: number, [near, far]: readonly [number, number]): Obstacle => ({
+      ...{ run: run.id, through: 'top', from, to },
+      ...{ low: rod.top.overhang - near, high: rod.top.overhang - far },
+      what: `sink bearer of bay ${(bay.bay ?? 0) + 1}`,
+      clear: CLEAR_OF_HOLE,
+    });
+    return [
+      ...[pair.left - thickness, pair.right].map((from) => bearer(from, from + thickness, [front, rear])),
+      // Where no rail runs behind the bowl, one more does.
+      ...(rearRail ? [] : [bearer(bay.from, bay.to, [rear, back])]),
+    ];
+  });
 }
 
 /** The bearers' front ends are screwed to a noggin, or to the top plate. */

@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Carcass } from '../../vocabulary/carcass';
 import type { Finding } from '../../vocabulary/finding';
 import type { Rod, RodRun } from '../../vocabulary/rod';
@@ -38,7 +38,7 @@ export function noMiddleRail(carcass: Carcass): Finding {
     subject: { path: '/unit/elements/carcass/midRail' },
     value: clear,
     limit: 3 * depth,
-    message: `Between bottom and next rail ${tenth(clear)} mm stay clear; a middle rail wants ${tenth(3 * depth)} mm. None is made.`,
+    message: `Between bottom and next rail ${leftOf(clear)} stays clear; a middle rail wants ${tenth(3 * depth)} mm. None is made.`,
     source: 'common practice, no source',
     remedy: 'Do without it, or raise what lies above.',
   };

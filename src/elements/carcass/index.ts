@@ -1,8 +1,9 @@
 import { alongFace } from '../../base/place';
+import { CLEAR_OF_HOLE } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { Obstacle } from '../../vocabulary/opening';
 import type { Part } from '../../vocabulary/part';
-import type { Mark, Rod, RodRun } from '../../vocabulary/rod';
+import type { Mark, Rod, RodRun, RunEnd } from '../../vocabulary/rod';
 import type { Room } from '../../vocabulary/room';
 import { fields } from './fields';
 import { parts } from './parts';
@@ -40,7 +41,9 @@ const studsFor = (run: RodRun): readonly Backing[] =>
 function inTheWay({ carcass: made, timber, top, frameHeight }: Rod, run: RodRun): readonly Obstacle[] {
   if (!made) return [];
   const { low, high, back, face, worktop } = made;
-  const across = run.crossLines.map(({ from, to }, i) => ({ from, to, what: `cross frame ${i + 1}` }));
+  // Timber behind a hole, like the front frame's own.
+  const clear = CLEAR_OF_HOLE;
+  const across = run.crossLines.map(({ from, to }, i) => ({ from, to, what: `cross frame ${i + 1}`, clear }));
   const first = run.crossLines[0];
   const last = run.crossLines[run.crossLines.length - 1];
   const carried = high >= frameHeight;
@@ -53,11 +56,12 @@ function inTheWay({ carcass: made, timber, top, frameHeight }: Rod, run: RodRun)
           {
             run: run.id,
             through: 'front' as const,
-            from: first.from,
-            to: last.to,
+            from: first.why === 'end' && runsOn(run.left) ? Math.min(0, first.from) : first.from,
+            to: last.why === 'end' && runsOn(run.right) ? Math.max(run.length, last.to) : last.to,
             low: worktop.high - worktop.thickness - made.depth,
             high: worktop.high,
             what: 'the worktop and its bearer',
+            clear,
           },
         ]
       : []),
@@ -79,10 +83,15 @@ function inTheWay({ carcass: made, timber, top, frameHeight }: Rod, run: RodRun)
           low: behindEdge(back + face),
           high: behindEdge(back),
           what: `rear rail of space ${index + 1}`,
+          clear,
         }))
       : []),
   ];
 }
+
+/** Whether a worktop and its bearer run on past the last cross frame: to the wall, or into an outside corner. */
+const runsOn = ({ kind, toReturn, deflectionDeg }: RunEnd): boolean =>
+  kind === 'wall' || (kind === 'corner' && !toReturn && deflectionDeg > 0);
 
 /** Middle of each cross frame, in the lane behind. */
 function marks(run: RodRun, made: readonly Part[]): readonly Mark[] {

@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 import type { RodRun } from '../../vocabulary/rod';
 import type { Laying } from './lay';
@@ -39,7 +39,7 @@ export function poor(run: RodRun, { stretches, low, high, tallest }: Laying): re
       value: high - low,
       limit: tallest,
       source,
-      message: `The cladding of run ${run.id} is ${Math.round(high - low)} mm high; the trimmed sheet gives ${tallest} mm.`,
+      message: `The cladding of run ${run.id} is ${tenth(high - low)} mm high; the trimmed sheet gives ${tenth(tallest)} mm.`,
       remedy: 'Choose a longer sheet.',
     });
   return findings;
@@ -52,7 +52,7 @@ export const tooLow = (run: RodRun, { low, high }: Laying, limit: number): Findi
   subject: { run: run.id, path: '/unit/height' },
   value: high - low,
   limit,
-  message: `The cladding of run ${run.id} would go from ${tenth(low)} to ${tenth(high)} mm above the floor; ${limit} mm of height is the least.`,
+  message: `The cladding of run ${run.id} begins ${tenth(low)} mm above the floor and has ${leftOf(high - low)} up to the top at ${tenth(high)} mm; ${tenth(limit)} mm of height is the least.`,
   source: 'geometry of the setting-out',
   remedy: 'Raise the unit, or lower what its frame stands on. None is made there.',
 });

@@ -1,4 +1,7 @@
+import { CLEAR_OF_HOLE } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
+import type { Obstacle } from '../../vocabulary/opening';
+import type { Rod, RodRun } from '../../vocabulary/rod';
 import type { Room } from '../../vocabulary/room';
 import { fields } from './fields';
 import { edgesOf } from './holes';
@@ -14,7 +17,8 @@ export const cladding: Room<typeof fields> = {
   layer: 'cladding',
   fields,
   demands: ({ sheet }, book) => ({ layer: { name: 'cladding', thickness: book.item('sheet', sheet).thickness } }),
-  obstacles: (decisions, { rod }) => rod.runs.filter((run) => run.sound).flatMap((run) => edgesOf(run, rod, decisions)),
+  obstacles: (decisions, { rod }) =>
+    rod.runs.filter((run) => run.sound).flatMap((run) => [...edgesOf(run, rod, decisions), upperEdge(run, rod)]),
   /** A stud behind each joint. At a join the two sections' own end studs stand. */
   backing(decisions, { rod, book, openings }) {
     const half = rod.timber.face / 2;
@@ -39,3 +43,15 @@ export const cladding: Room<typeof fields> = {
   parts,
   marks,
 };
+
+/** The skin stands right below the top: a hole through that must clear it. */
+function upperEdge(run: RodRun, { layers, top: { overhang } }: Rod): Obstacle {
+  const { inner, outer } = layers.cladding;
+  return {
+    ...{ run: run.id, through: 'top', what: 'the cladding below', clear: CLEAR_OF_HOLE },
+    from: Math.min(0, -outer * run.left.grows),
+    to: run.length + Math.max(0, outer * run.right.grows),
+    low: overhang - outer,
+    high: overhang - inner,
+  };
+}

@@ -40,7 +40,7 @@ export const tooLong = (run: string, join: RunJoin, value: number, limit: number
   subject: { run, path: '/unit/elements/cover/sheet' },
   value,
   limit,
-  message: `The strip over join ${join.id} in run ${run} is ${tenth(value)} mm long; the sheet it is ripped from is ${limit} mm.`,
+  message: `The strip over join ${join.id} in run ${run} is ${tenth(value)} mm long; the sheet it is ripped from is ${tenth(limit)} mm.`,
   source: 'sheet size from the stock book',
   remedy: 'Choose a longer sheet, or joint the strip.',
 });

@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 import type { Rod } from '../../vocabulary/rod';
 import type { Gap } from './gap';
@@ -30,7 +30,7 @@ export function faultOf(gap: Gap, rod: Rod, inTheWay: readonly { readonly run: s
       rule: 'flap-no-height',
       value: high - rod.frameLow,
       limit: least,
-      message: `The flap ${between(gap)} has nothing to lie on: the frames beside it are ${tenth(high - rod.frameLow)} mm high, and ${tenth(least)} mm is the least that is made.`,
+      message: `The flap ${between(gap)} has nothing to lie on: the frames beside it are ${tenth(Math.max(0, high - rod.frameLow))} mm high, and ${tenth(least)} mm is the least that is made.`,
       remedy: 'Raise the unit. The flap is left out.',
     };
   if (high - low < need)
@@ -39,7 +39,7 @@ export function faultOf(gap: Gap, rod: Rod, inTheWay: readonly { readonly run: s
       rule: 'flap-no-height',
       value: high - low,
       limit: need,
-      message: `From the plinth blocks to the underside of the top there are ${tenth(high - low)} mm at the flap ${between(gap)}; a bearer of ${bearerHeight} mm and its jamb need ${need} mm.`,
+      message: `From the plinth blocks to the underside of the top there is ${leftOf(high - low)} at the flap ${between(gap)}; a bearer of ${tenth(bearerHeight)} mm and its jamb need ${tenth(need)} mm.`,
       remedy: 'Raise the unit, or make the bearers or plinth blocks lower. The flap is left out.',
     };
   const clear = gap.to - gap.from - 2 * (jamb + bearer);
@@ -49,7 +49,7 @@ export function faultOf(gap: Gap, rod: Rod, inTheWay: readonly { readonly run: s
       rule: 'flap-too-narrow',
       value: clear,
       limit: LEAST_BETWEEN,
-      message: `Two jambs of ${jamb} mm and two bearers of ${bearer} mm leave ${tenth(clear)} mm of the gap of ${tenth(gap.to - gap.from)} mm ${between(gap)}; ${LEAST_BETWEEN} mm is the least.`,
+      message: `Two jambs of ${tenth(jamb)} mm and two bearers of ${tenth(bearer)} mm leave ${leftOf(clear)} of the gap of ${tenth(gap.to - gap.from)} mm ${between(gap)}; ${LEAST_BETWEEN} mm is the least.`,
       source: 'common practice, no source',
       remedy: 'Widen the gap, or take thinner jambs or narrower bearers. The flap is left out.',
     };

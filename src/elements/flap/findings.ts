@@ -50,7 +50,7 @@ export function flapFindings(gap: Gap, rod: Rod, flapKg: number, longest: number
     subject,
     value: long,
     limit: longest,
-    message: `The flap ${between(gap)} is ${tenth(long)} mm long; the longest stock is ${longest} mm.`,
+    message: `The flap ${between(gap)} is ${tenth(long)} mm long; the longest stock is ${tenth(longest)} mm.`,
     source: 'stock length from the stock book',
     remedy: 'A narrower gap, or longer stock.',
   };
@@ -84,7 +84,7 @@ export function passage(gap: Gap, { stop }: Decisions): readonly Finding[] {
       subject: subjectOf(gap),
       value,
       limit: narrow ? LEAST_PASSAGE : DOOR_PASSAGE,
-      message: `Open, the gap ${between(gap)} is ${tenth(value)} mm clear between ${gap.flap.gate ? 'bearers, open gate and stop' : 'the bearers'}. ${narrow ? `${LEAST_PASSAGE} mm is the least to walk through; doors` : 'Doors'} have ${DOOR_PASSAGE} mm, 750 in existing buildings.`,
+      message: `Open, the gap ${between(gap)} is ${tenth(Math.max(0, value))} mm clear between ${gap.flap.gate ? 'bearers, open gate and stop' : 'the bearers'}. ${narrow ? `${LEAST_PASSAGE} mm is the least to walk through; doors` : 'Doors'} have ${DOOR_PASSAGE} mm, 750 in existing buildings.`,
       source: narrow ? `common practice, no source; ${DOORS}` : DOORS,
       remedy: 'Widen the gap. Where people in wheelchairs serve or pass, local rules come first.',
     },

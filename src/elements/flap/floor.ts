@@ -2,7 +2,7 @@ import { onFace } from '../../base/place';
 import { clip, polygonArea } from '../../base/polygon';
 import { add2, scale2, sub2 } from '../../base/vec';
 import type { Vec2 } from '../../vocabulary/geometry';
-import type { Rod, RodRun } from '../../vocabulary/rod';
+import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
 
 /** Longer than any run: a strip to be cut at its corners. */
 const FAR = 1e6;
@@ -15,18 +15,15 @@ export interface Patch {
   readonly face: number;
 }
 
-/** Corners that turn less are mitred, as the top has it (degrees; common practice, no source). */
-const LEAST_BUTTED_DEG = 45;
-
 /**
  * Runs, other than those named, that stand in a patch of floor: each taken from its outermost layer to `back`, and cut at its corners on
- * the corner's own line, or, where tops are butted, as far as the one that goes through reaches.
+ * the corner's own line, or, where tops are butted (`tops`), as far as the one that goes through reaches.
  */
 export function standIn(
   rod: Rod,
   run: RodRun,
   patch: Patch,
-  others: { readonly except: readonly string[]; readonly back: number; readonly butted: boolean },
+  others: { readonly except: readonly string[]; readonly back: number; readonly tops: boolean },
 ): readonly { readonly run: string }[] {
   const wanted = rectangle(run, patch);
   const face = Math.max(...Object.values(rod.layers).map((l) => l.outer));
@@ -34,7 +31,7 @@ export function standIn(
     if (others.except.includes(other.id)) return [];
     // A return has no top of its own behind its frame.
     const back = other.jobIndex === null ? Math.max(others.back, -rod.timber.depth) : others.back;
-    const shared = polygonArea(common(floorOf(rod, other, { face, back, butted: others.butted }), wanted));
+    const shared = polygonArea(common(floorOf(rod, other, { face, back, tops: others.tops }), wanted));
     return shared > 1 ? [{ run: other.id }] : [];
   });
 }
@@ -54,17 +51,23 @@ const rectangle = (run: RodRun, { from, to, back, face }: Patch): readonly Vec2[
 interface Strip {
   readonly face: number;
   readonly back: number;
-  readonly butted: boolean;
+  readonly tops: boolean;
 }
 
-function floorOf({ runs }: Rod, run: RodRun, strip: Strip): readonly Vec2[] {
-  const { face, back, butted } = strip;
+/** Whether the top is butted at a corner; with a moulded front edge inside corners are mitred. */
+const isButted = ({ deflectionDeg }: RunEnd, { leastButtedDeg, edge }: Rod['top']): boolean =>
+  leastButtedDeg !== undefined &&
+  Math.abs(deflectionDeg) >= leastButtedDeg &&
+  (deflectionDeg > 0 || edge === undefined);
+
+function floorOf({ runs, top }: Rod, run: RodRun, strip: Strip): readonly Vec2[] {
+  const { face, back, tops } = strip;
   return (['left', 'right'] as const).reduce(
     (polygon: readonly Vec2[], side) => {
       const end = run[side];
       const away = side === 'left' ? -1 : 1;
       const other = end.kind === 'corner' && !end.toReturn ? runs.find((r) => r.id === end.neighbour) : undefined;
-      if (other && butted && end.through && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG) {
+      if (other && tops && end.through && isButted(end, top)) {
         const outside = end.deflectionDeg > 0;
         return clip(polygon, point(other, 0, outside ? face : back), scale2(other.front, outside ? 1 : -1));
       }

@@ -44,7 +44,7 @@ export function gateFindings(
     subject,
     value: longer > sheet.length ? longer : shorter,
     limit: longer > sheet.length ? sheet.length : sheet.width,
-    message: `The gate ${between(gap)} is ${tenth(wide)} × ${tenth(high)} mm; the sheet is ${sheet.length} × ${sheet.width} mm.`,
+    message: `The gate ${between(gap)} is ${tenth(wide)} × ${tenth(high)} mm; the sheet is ${tenth(sheet.length)} × ${tenth(sheet.width)} mm.`,
     source: 'sheet size from the stock book',
     remedy: 'Choose a larger sheet.',
   };

@@ -60,11 +60,7 @@ function ofGap(decisions: Decisions, { rod, book }: Bench, gap: Gap): Made {
   const except = [gap.left.id, gap.right.id];
   const { from, to, gate } = gap;
   const under = { from, to, back: overhang - rod.depth, face: overhang };
-  const fault = faultOf(
-    gap,
-    rod,
-    standIn(rod, gap.left, under, { except, back: under.back, butted: rod.top.butted ?? false }),
-  );
+  const fault = faultOf(gap, rod, standIn(rod, gap.left, under, { except, back: under.back, tops: true }));
   if (fault) return { drafts: [], findings: [fault] };
   const hardwood = book.item('hardwood', stock);
   const kg = (to - from - 2 * gap.clear) * rod.depth * thickness * 1e-9 * hardwood.densityKgM3;
@@ -85,7 +81,7 @@ function ofGap(decisions: Decisions, { rod, book }: Bench, gap: Gap): Made {
     drafts: [...drafts, ...gateOf(gap, decisions, sheet.densityKgM3)],
     findings: [
       ...findings,
-      ...gateFindings(gap, standIn(rod, gap.left, swept, { except, back: gap.back, butted: false }), sheet),
+      ...gateFindings(gap, standIn(rod, gap.left, swept, { except, back: gap.back, tops: false }), sheet),
     ],
   };
 }

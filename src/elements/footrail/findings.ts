@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 
 const PATH = '/unit/elements/footrail';
@@ -31,7 +31,7 @@ export const aboveFoot = (value: number, limit: number, low: number, seat: numbe
   subject: { path: `${PATH}/height` },
   value,
   limit,
-  message: `A bracket from ${tenth(low)} to ${tenth(high)} mm above the floor keeps ${tenth(value)} mm under the foot rail, which begins at ${tenth(seat)} mm; ${limit} mm is the least.`,
+  message: `A bracket from ${tenth(low)} to ${tenth(high)} mm above the floor keeps ${leftOf(value)} under the foot rail, which begins at ${tenth(seat)} mm; ${limit} mm is the least.`,
   source: 'common practice, no source',
   remedy:
     'Raise the rail above the skirting or plinth, or choose wider timber for the brackets. The foot rail is left out.',
@@ -43,7 +43,7 @@ export const noLength = (run: string, value: number, limit: number): Finding => 
   subject: { run, path: `${PATH}/out` },
   value,
   limit,
-  message: `The corners of run ${run} leave its foot rail ${tenth(value)} mm at its shorter side; ${limit} mm is the least.`,
+  message: `The corners of run ${run} leave its foot rail ${leftOf(value)} at its shorter side; ${limit} mm is the least.`,
   source: 'geometry of the corners',
   remedy: 'Set the rail nearer to the front, or lengthen the run. This rail is left out.',
 });

@@ -75,8 +75,9 @@ function lengthsOf(
   datum: 'left' | 'right',
 ) {
   const thickness = front - back;
-  const first = rail.from + Math.min(0, rail.fromPerOut * thickness);
-  const last = rail.to + Math.max(0, rail.toPerOut * thickness);
+  // What is left on for a wall must come out of the same stock.
+  const first = rail.from + Math.min(0, rail.fromPerOut * thickness) - run.left.scribe;
+  const last = rail.to + Math.max(0, rail.toPerOut * thickness) + run.right.scribe;
   const joins = joinsOver({ from: first, to: last }, brackets, longest, datum);
   const lines = [rail.from, ...joins, rail.to];
   return lines.slice(1).map((to, i) => {

@@ -1,7 +1,7 @@
 import { rectangle } from '../../base/outline';
 import { polygonArea } from '../../base/polygon';
 import { lying, type Stuff, standing, straight } from '../../base/stuff';
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
@@ -22,10 +22,7 @@ export function parts({ cableWay }: Decisions, { rod, framing, book }: Bench): M
   const widest = book.item('timber', rod.timber.stock);
   return {
     drafts: made.flat(),
-    findings: [
-      ...unfit(cableWay, rod.timber),
-      ...framing.flatMap((run) => tooBig(run, widest.width, widest.thickness)),
-    ],
+    findings: [...unfit(cableWay, rod.timber), ...tooBig(framing, widest.width, widest.thickness)],
   };
 }
 
@@ -94,7 +91,7 @@ const noHeight = ({ frameHeight, frameLow, timber }: Rod): Finding => ({
   subject: { path: '/unit/height' },
   value: frameHeight - frameLow,
   limit: 3 * timber.face,
-  message: `The frame is ${tenth(frameHeight - frameLow)} mm high under the top; two plates and the shortest stud of ${timber.face} mm timber need ${3 * timber.face} mm.`,
+  message: `The frame has ${leftOf(frameHeight - frameLow)} of height under the top; two plates and the shortest stud of ${tenth(timber.face)} mm timber need ${tenth(3 * timber.face)} mm.`,
   source: 'geometry of the frame',
   remedy: 'Raise the unit, or choose a thinner top or lighter timber. No frame is made.',
 });
@@ -110,23 +107,33 @@ function fillet(run: RodRun, { points }: CornerFillet, low: number, high: number
   return standing(run, straight(points.map(([x, d]) => [-x, d] as const)), { x: 0, d: 0, low, high });
 }
 
-/** A fillet that can't be ripped from one piece of the frame timber is glued up: the joiner should know. */
-function tooBig({ run, fillets }: RunFraming, width: number, thickness: number): readonly Finding[] {
-  return fillets.flatMap(({ points }): Finding[] => {
-    const [longest] = sidesOf({ points });
-    const across = thicknessOf({ points });
-    if (across <= thickness + SAME_LENGTH && longest <= width + SAME_LENGTH) return [];
-    return [
-      {
-        severity: 'note',
-        rule: 'fillet-glued-up',
-        subject: { run },
-        value: Math.max(across, longest),
-        limit: width,
-        message: `The corner fillet of run ${run} is ${tenth(longest)} × ${tenth(across)} mm in section; the frame timber is ${width} × ${thickness} mm.`,
-        source: 'geometry of the corner',
-        remedy: 'Glue it up from two pieces, or rip it from larger stuff.',
-      },
-    ];
+/**
+ * Fillets that can't be ripped from one piece of the frame timber are glued up: the joiner should know. Those of one section, as the two at
+ * a sharp corner, are said once.
+ */
+function tooBig(framing: readonly RunFraming[], width: number, thickness: number): readonly Finding[] {
+  const big = framing.flatMap(({ run, fillets }) =>
+    fillets
+      .map((f) => ({ run, longest: sidesOf(f)[0], across: thicknessOf(f) }))
+      .filter((f) => f.across > thickness + SAME_LENGTH || f.longest > width + SAME_LENGTH),
+  );
+  const alike = new Map<string, typeof big>();
+  for (const one of big) {
+    const section = `${tenth(one.longest)} × ${tenth(one.across)} mm`;
+    alike.set(section, [...(alike.get(section) ?? []), one]);
+  }
+  return [...alike].map(([section, [first, ...others]]): Finding => {
+    const runs = [...new Set([first, ...others].map((one) => one.run))];
+    const many = others.length > 0;
+    return {
+      severity: 'note',
+      rule: 'fillet-glued-up',
+      subject: { run: first.run },
+      value: Math.max(first.across, first.longest),
+      limit: width,
+      message: `The corner fillet${many ? 's' : ''} of run${runs.length > 1 ? 's' : ''} ${runs.join(' and ')} ${many ? 'are' : 'is'} ${section} in section; the frame timber is ${tenth(width)} × ${tenth(thickness)} mm.`,
+      source: 'geometry of the corner',
+      remedy: `Glue ${many ? 'each' : 'it'} up from two pieces, or rip it from larger stuff.`,
+    };
   });
 }

@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 import type { RunJoin } from '../../vocabulary/rod';
 import type { Frame } from './frames';
@@ -14,21 +14,31 @@ export function noRoom(
   const short = Math.min(to - from, high - low);
   const left =
     to - from < high - low
-      ? `the bay is ${tenth(bay.to - bay.from)} mm wide, and margins of ${margin} mm leave ${short > 0 ? `${tenth(short)} mm` : 'nothing'}`
-      : short > 0
-        ? `margins of ${margin} mm leave ${tenth(short)} mm of height`
-        : `margins of ${margin} mm leave no height`;
+      ? `the bay is ${tenth(bay.to - bay.from)} mm wide, and margins of ${tenth(margin)} mm leave ${leftOf(short)}`
+      : `margins of ${tenth(margin)} mm leave ${leftOf(short)} of the height`;
   return {
     severity: 'stop',
     rule: 'panel-no-room',
     subject: { run: run.id, path: `${PATH}/margin` },
     value: short,
     limit: need,
-    message: `No room for a panel frame in ${where} of run ${run.id}: ${left}; two mouldings of ${width} mm need ${need} mm.`,
+    message: `No room for a panel frame in ${where} of run ${run.id}: ${left}; two mouldings of ${tenth(width)} mm need ${tenth(need)} mm.`,
     source: 'geometry of the setting-out',
     remedy: 'Less margin, a narrower moulding, fewer rows or wider bays. This frame is left out.',
   };
 }
+
+/** The brackets of a foot rail reach higher than the margin leaves free. */
+export const raised = (wished: number, made: number, brackets: number): Finding => ({
+  severity: 'note',
+  rule: 'panel-raised',
+  subject: { path: `${PATH}/margin` },
+  value: made,
+  limit: wished,
+  message: `The lowest panel frames are wished from ${tenth(wished)} mm above the floor; the brackets of the foot rail reach ${tenth(brackets)} mm, so they are made from ${tenth(made)} mm.`,
+  source: 'geometry of the setting-out',
+  remedy: 'Nothing, if that looks well; else lower the foot rail, or take more margin all round.',
+});
 
 /** Where a corner is sharp and its boards narrow, a frame close to them would run into the neighbour's. */
 export const pastMitre = (run: string, where: string, value: number): Finding => ({
@@ -76,7 +86,7 @@ export const noRail = (gap: number, height: number, margin: number): Finding => 
   subject: { path: `${PATH}/railHeight` },
   value: gap,
   limit: height + 2 * margin,
-  message: `Between two rows of panel frames there are ${tenth(gap)} mm; a rail of ${tenth(height)} mm with ${margin} mm above and below needs ${tenth(height + 2 * margin)} mm.`,
+  message: `Between two rows of panel frames there are ${tenth(gap)} mm; a rail of ${tenth(height)} mm with ${tenth(margin)} mm above and below needs ${tenth(height + 2 * margin)} mm.`,
   source: 'common practice, no source',
   remedy: 'More space between the rows, or a lower rail. The rails are left out.',
 });
@@ -99,7 +109,7 @@ export const railNoLength = (run: string, where: string, value: number, limit: n
   subject: { run, path: `${PATH}/rail` },
   value,
   limit,
-  message: `The flat rail in ${where} of run ${run} would be ${tenth(value)} mm long at its shorter side; ${limit} mm is the least.`,
+  message: `The flat rail in ${where} of run ${run} would have ${leftOf(value)} at its shorter side; ${limit} mm is the least.`,
   source: 'geometry of the setting-out',
   remedy: 'A wider bay, or a corner that turns less. This rail is left out.',
 });
@@ -121,7 +131,7 @@ export const railTooLong = (run: string, where: string, value: number, limit: nu
   subject: { run, path: `${PATH}/railSheet` },
   value,
   limit,
-  message: `The flat rail in ${where} of run ${run} is ${tenth(value)} mm long; the sheet it is ripped from is ${limit} mm.`,
+  message: `The flat rail in ${where} of run ${run} is ${tenth(value)} mm long; the sheet it is ripped from is ${tenth(limit)} mm.`,
   source: 'sheet size from the stock book',
   remedy: 'Choose a longer sheet or narrower bays, or splice it over the noggin behind it.',
 });

@@ -54,10 +54,17 @@ export function framesOf(decisions: Decisions, { rod, book }: Pick<Bench, 'rod' 
   );
 }
 
-/** Outside sizes of the frames of one bay, lowest row first. */
-function outsides({ margin, rows, rowGap }: Decisions, rod: Rod, bay: Bay): readonly Field[] {
+/** Lower edge of the lowest frames: where the margin has it, and where it is made, clear of the brackets of a foot rail. */
+export function lowerEdge({ margin }: Decisions, rod: Rod): { readonly wished: number; readonly made: number } {
+  const wished = footOf(rod) + margin;
   const brackets = rod.heights.footBracket;
-  const low = Math.max(footOf(rod) + margin, brackets === undefined ? 0 : brackets + ABOVE_BRACKETS);
+  return { wished, made: brackets === undefined ? wished : Math.max(wished, brackets + ABOVE_BRACKETS) };
+}
+
+/** Outside sizes of the frames of one bay, lowest row first. */
+function outsides(decisions: Decisions, rod: Rod, bay: Bay): readonly Field[] {
+  const { margin, rows, rowGap } = decisions;
+  const low = lowerEdge(decisions, rod).made;
   const high = rod.frameHeight - (rod.heights.underTop ?? 0) - margin;
   const each = (high - low - (rows - 1) * rowGap) / rows;
   return Array.from({ length: rows }, (_, r) => ({

@@ -1,13 +1,15 @@
 import { boundsOf } from '../../base/outline';
 import { alongFace } from '../../base/place';
 import { mitredFrame } from '../../base/stuff';
+import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { Obstacle } from '../../vocabulary/opening';
 import type { Part, PartDraft } from '../../vocabulary/part';
 import type { Mark, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
-import { type Decisions, type Field, framesOf } from './frames';
+import { raised } from './findings';
+import { type Decisions, type Field, framesOf, lowerEdge } from './frames';
 import { railParts, railsOf } from './rails';
 
 /** Frames of moulding in the bays, at an equal margin, mitred and cut to the long point; flat rails between rows, if wished. */
@@ -126,8 +128,13 @@ function parts(decisions: Decisions, bench: Bench): Made {
       ),
     );
   const rails = railParts(decisions, railsOf(decisions, frames, bench), bench);
+  const { wished, made } = lowerEdge(decisions, rod);
   return {
     drafts: [...drafts, ...rails.drafts],
-    findings: [...frames.flatMap((f) => f.fault ?? []), ...rails.findings],
+    findings: [
+      ...frames.flatMap((f) => f.fault ?? []),
+      ...rails.findings,
+      ...(drafts.length > 0 && made > wished + SAME_LENGTH ? [raised(wished, made, rod.heights.footBracket)] : []),
+    ],
   };
 }

@@ -31,6 +31,7 @@ export function board(
   const leftMore = pillar.where === 'left' ? more : 0;
   const rightMore = pillar.where === 'right' ? more : 0;
   const face = pillar.to - pillar.from;
+  // A narrow corner board keeps less beside its flutes, or it would have none; that is said.
   const cut = fluting ? fewer(face, pillar.mitred ? Math.min(margin, face / 4) : margin, fluting) : undefined;
   const flutes = cut ? grooves(face, cut) : [];
   const key = [face, leftMore, rightMore].map((mm) => mm.toFixed(6)).join(' ');

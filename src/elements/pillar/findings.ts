@@ -36,6 +36,18 @@ export const fewerFlutes = (run: string, face: number, flutes: number, wanted: n
   remedy: 'Widen the corner boards if they should have as many as the others.',
 });
 
+/** A narrow corner board keeps less plain beside its flutes than the others. */
+export const lessMargin = (made: number, wished: number): Finding => ({
+  severity: 'note',
+  rule: 'flute-margin-less',
+  subject: { path: `${PATH}/cornerWidth` },
+  value: made,
+  limit: wished,
+  message: `Beside the flutes of corner boards a margin of ${tenth(wished)} mm is wished; the boards are narrow, and ${tenth(made)} mm is left.`,
+  source,
+  remedy: 'Widen the corner boards if they should have as much as the others.',
+});
+
 /** At a sharp corner the mitre may take more than the whole board. */
 export const tooNarrow = (run: string, where: string, face: number, need: number): Finding => ({
   severity: 'stop',
@@ -43,7 +55,7 @@ export const tooNarrow = (run: string, where: string, face: number, need: number
   subject: { run, path: `${PATH}/cornerWidth` },
   value: face,
   limit: need,
-  message: `The corner board at the ${where} end of run ${run} shows ${tenth(face)} mm; its mitre alone needs ${Math.ceil(need)} mm.`,
+  message: `The corner board at the ${where} end of run ${run} shows ${tenth(face)} mm; its mitre alone needs ${tenth(need)} mm.`,
   source,
   remedy: 'Widen the corner boards, use thinner stuff, or turn the corner less. The board is left out.',
 });

@@ -29,11 +29,11 @@ export function fluteWidth(
 ): number | string {
   const width = (face - 2 * margin - (count - 1) * spacing) / count;
   if (width <= 0)
-    return `${count} flutes with margins of ${margin} and fillets of ${spacing} leave ${tenth(width)} mm for each on a face of ${Math.round(face)} mm`;
+    return `${count} flutes with margins of ${tenth(margin)} and fillets of ${tenth(spacing)} mm leave nothing for each on a face of ${tenth(face)} mm`;
   if (depth > width / 2)
-    return `flutes ${Math.round(width * 100) / 100} mm wide can't be ${depth} mm deep: at most half their width`;
+    return `flutes ${tenth(width)} mm wide can't be ${tenth(depth)} mm deep: at most half their width`;
   if (thickness - depth < LEAST_WEB)
-    return `flutes ${depth} mm deep leave less than ${LEAST_WEB} mm of a board ${thickness} mm thick`;
+    return `flutes ${tenth(depth)} mm deep leave less than ${LEAST_WEB} mm of a board ${tenth(thickness)} mm thick`;
   return width;
 }
 

@@ -1,3 +1,4 @@
+import { CLEAR_OF_HOLE } from '../../base/tolerance';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Obstacle } from '../../vocabulary/opening';
 import type { Bench } from '../../vocabulary/room';
@@ -5,7 +6,10 @@ import type { fields } from './fields';
 import { basesAndCaps } from './heads';
 import { endsOf } from './pieces';
 
-/** Pillars from block to top, and bases and caps, which stand into the bays: no opening may meet them. */
+/**
+ * Pillars from block to top, and bases and caps, which stand into the bays: no opening may meet them. Boards and caps stand right below the
+ * top, where it overhangs the frame: a hole through it must clear them too.
+ */
 export function obstacles(
   decided: DecisionsOf<typeof fields>,
   bench: Pick<Bench, 'rod' | 'book'>,
@@ -18,22 +22,27 @@ export function obstacles(
     run.pillars.flatMap((pillar): readonly Obstacle[] => {
       const name = `pillar ${pillar.index + 1}`;
       const common = { run: run.id, through: 'front' } as const;
+      const { inner, outer } = rod.layers.pillar;
+      const underTop = (at: Pick<Obstacle, 'from' | 'to' | 'what'>, out: number): Obstacle => ({
+        ...{ run: run.id, through: 'top', ...at, clear: CLEAR_OF_HOLE },
+        ...{ low: rod.top.overhang - out, high: rod.top.overhang - inner },
+      });
       const pieces = [base, cap].flatMap((piece): readonly Obstacle[] => {
         if (!piece) return [];
         const { left, right } = endsOf(run, pillar, piece, rod);
         // A mitred end reaches furthest at its face or at its back.
+        const at = {
+          from: Math.min(left.x, left.x + left.perOut * piece.thickness),
+          to: Math.max(right.x, right.x + right.perOut * piece.thickness),
+          what: `${piece.which} of ${name}`,
+        };
         return [
-          {
-            ...common,
-            from: Math.min(left.x, left.x + left.perOut * piece.thickness),
-            to: Math.max(right.x, right.x + right.perOut * piece.thickness),
-            low: piece.low,
-            high: piece.high,
-            what: `${piece.which} of ${name}`,
-          },
+          { ...common, ...at, low: piece.low, high: piece.high },
+          ...(piece.which === 'cap' ? [underTop(at, inner + piece.thickness)] : []),
         ];
       });
-      return [{ ...common, from: pillar.from, to: pillar.to, low, high: rod.frameHeight, what: name }, ...pieces];
+      const board = { from: pillar.from, to: pillar.to, what: name };
+      return [{ ...common, ...board, low, high: rod.frameHeight }, ...pieces, underTop(board, outer)];
     }),
   );
 }

@@ -7,7 +7,7 @@ import type { PartDraft } from '../../vocabulary/part';
 import type { Bench, Made } from '../../vocabulary/room';
 import { board, moreFace } from './board';
 import type { fields } from './fields';
-import { fewerFlutes, noFlutes, noHeight, noRoomForStops, pastMitre, tooNarrow } from './findings';
+import { fewerFlutes, lessMargin, noFlutes, noHeight, noRoomForStops, pastMitre, tooNarrow } from './findings';
 import { canStop, fluteWidth } from './flutes';
 import { basesAndCaps, narrowBay } from './heads';
 import { makerOf } from './piece-parts';
@@ -40,6 +40,7 @@ export function parts(decisions: Decisions, bench: Bench): Made {
   const sections = new Map<string, Outline>();
   const stoppedAway: number[] = [];
   const fewest: PartDraft[] = [];
+  const margins: number[] = [];
   for (const run of rod.runs) {
     const here = makers.flatMap((made) => {
       const tight = narrowBay(run, made.piece);
@@ -74,6 +75,7 @@ export function parts(decisions: Decisions, bench: Bench): Made {
         });
         if (fluting && !stopped && made.grooves.length < fluting.count) fewest.push(made);
         drafts.push(made, ...trim);
+        if (pillar.mitred) margins.push(marginOf(face, made));
       }
     }
   }
@@ -81,5 +83,11 @@ export function parts(decisions: Decisions, bench: Bench): Made {
     findings.push(noRoomForStops(Math.min(...stoppedAway), 2 * fluting.stop + fluting.width));
   if (fluting && fewest.length > 0)
     findings.push(fewerFlutes(fewest[0].run, decisions.cornerWidth, fewest[0].grooves.length, fluting.count));
+  const least = Math.min(...margins);
+  if (least < fluteMargin - SAME_LENGTH) findings.push(lessMargin(least, fluteMargin));
   return { drafts, findings };
 }
+
+/** What a board keeps plain beside its outermost flutes; without flutes there is no end to it. */
+const marginOf = (face: number, { grooves: [first] }: PartDraft): number =>
+  first ? Math.min(face / 2, first.centre - first.width / 2) : Infinity;

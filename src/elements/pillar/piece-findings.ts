@@ -1,5 +1,5 @@
 import type { Reach } from '../../base/edge-path';
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 import type { PillarMark } from '../../vocabulary/rod';
 
@@ -28,7 +28,7 @@ export const tooShort = (which: Which, run: string, pillar: PillarMark, value: n
   subject: { run, path: '/unit/elements/pillar/cornerWidth' },
   value,
   limit,
-  message: `The pillar ${which} ${at(pillar)} of run ${run} has ${tenth(value)} mm at its shorter side; ${limit} mm is the least.`,
+  message: `The pillar ${which} ${at(pillar)} of run ${run} has ${leftOf(value)} at its shorter side; ${limit} mm is the least.`,
   source: geometry,
   remedy: 'Widen the corner boards, use thinner stuff, or turn the corner less. It is left out.',
 });
@@ -61,7 +61,7 @@ export const noBoard = (value: number, limit: number): Finding => ({
   subject: { path: path('base', 'Height') },
   value,
   limit,
-  message: `Base and cap leave ${value > 0 ? `${tenth(value)} mm` : 'nothing'} of the pillar boards; ${limit} mm is the least.`,
+  message: `Base and cap leave ${leftOf(value)} of the pillar boards; ${limit} mm is the least.`,
   source: geometry,
   remedy: 'Lower them, or raise the unit. Bases and caps are left out.',
 });

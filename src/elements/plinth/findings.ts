@@ -1,5 +1,5 @@
 import type { Reach } from '../../base/edge-path';
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 
 const PATH = '/unit/elements/plinth';
@@ -11,7 +11,7 @@ export const tooShort = (run: string, where: string, value: number, limit: numbe
   subject: { run, path: '/unit/elements/pillar/cornerWidth' },
   value,
   limit,
-  message: `The corner leaves the plinth block at the ${where} end of run ${run} ${tenth(value)} mm at its shorter side; ${limit} mm is the least.`,
+  message: `The corner leaves the plinth block at the ${where} end of run ${run} ${leftOf(value)} at its shorter side; ${limit} mm is the least.`,
   source: corner,
   remedy: 'Widen the corner boards, use thinner blocks, or turn the corner less. The block is left out.',
 });
@@ -22,7 +22,7 @@ export const tooBig = ({ height: high, depth }: Reach, height: number, thickness
   subject: { path: `${PATH}/cutter` },
   value: Math.max(high, depth),
   limit: Math.min(height, thickness),
-  message: `The moulded edge takes ${high} mm of the face and ${depth} mm of the edge; the plinth strip is ${height} × ${thickness} mm, and some of its thickness must stay.`,
+  message: `The moulded edge takes ${tenth(high)} mm of the face and ${tenth(depth)} mm of the edge; the plinth strip is ${tenth(height)} × ${tenth(thickness)} mm, and some of its thickness must stay.`,
   source: 'geometry of the cutter',
   remedy: 'Choose a smaller cutter or a bigger strip. It is drawn square.',
 });
@@ -67,7 +67,7 @@ export const boardTooShort = (name: string, run: string, value: number, limit: n
   subject: { run, path: `${PATH}/style` },
   value,
   limit,
-  message: `The corners leave a ${name} of run ${run} ${tenth(value)} mm at its shorter side; ${limit} mm is the least.`,
+  message: `The corners leave a ${name} of run ${run} ${leftOf(value)} at its shorter side; ${limit} mm is the least.`,
   source: corner,
   remedy: 'Lengthen the run, use thinner stuff, or turn the corner less. This length is left out.',
 });

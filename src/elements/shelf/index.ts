@@ -1,3 +1,4 @@
+import { CLEAR_OF_HOLE } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { Obstacle } from '../../vocabulary/opening';
 import type { Bench, Made, Room } from '../../vocabulary/room';
@@ -55,7 +56,7 @@ function obstacles(decisions: Decisions, { rod, book }: Pick<Bench, 'rod' | 'boo
   const thick = book.item('sheet', decisions.lining).thickness;
   return layShelves(decisions, { rod, book }).laid.flatMap(
     ({ run, bay, support, undersides, thickness, low, high }): Obstacle[] => {
-      const at = { run: run.id, through: 'front' as const };
+      const at = { run: run.id, through: 'front' as const, clear: CLEAR_OF_HOLE };
       if (support === 'fixed')
         return undersides.map((z, k) => ({
           ...at,

@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 
 const PATH = '/unit/elements/skirting/moulding';
@@ -33,7 +33,7 @@ export const noLength = (run: string, bay: number, value: number, limit: number)
   subject: { run, path: '/unit/elements/pillar/atCorners' },
   value,
   limit,
-  message: `The corner leaves the skirting of bay ${bay} in run ${run} ${tenth(value)} mm at its shorter side; ${limit} mm is the least.`,
+  message: `The corner leaves the skirting of bay ${bay} in run ${run} ${leftOf(value)} at its shorter side; ${limit} mm is the least.`,
   source: 'geometry of the corner',
   remedy: 'A wider bay, thinner skirting, or a corner that turns less. This piece is left out.',
 });

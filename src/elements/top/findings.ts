@@ -31,7 +31,7 @@ const short = (value: number, layer: string, limit: number): Finding => ({
   subject: { path: '/unit/elements/top/overhang' },
   value,
   limit,
-  message: `The top overhangs the frame by ${value} mm; the ${layer} stands out ${limit} mm.`,
+  message: `The top overhangs the frame by ${tenth(value)} mm; the ${layer} stands out ${tenth(limit)} mm.`,
   source: 'geometry of the layers',
   remedy: 'Increase the overhang.',
 });
@@ -42,7 +42,7 @@ const beyond = ({ id, length }: RodRun, limit: number): Finding => ({
   subject: { run: id, path: '/unit/depth' },
   value: length,
   limit,
-  message: `The return is ${length} mm long; behind the frame's face the top covers ${tenth(limit)} mm.`,
+  message: `The return is ${tenth(length)} mm long; behind the frame's face the top covers ${tenth(limit)} mm.`,
   source: 'geometry of the layers',
   remedy: 'Shorten the return or deepen the unit.',
 });
@@ -52,7 +52,7 @@ export const squeezed = (run: RodRun, rod: Rod): Finding => ({
   rule: 'top-squeezed',
   subject: { run: run.id, path: '/unit/depth' },
   value: rod.depth,
-  message: `The corners of run ${run.id} leave the top no full length at a depth of ${rod.depth} mm: its ends meet before its edge.`,
+  message: `The corners of run ${run.id} leave the top no full length at a depth of ${tenth(rod.depth)} mm: its ends meet before its edge.`,
   source: 'geometry of the corners',
   remedy: 'Lengthen the run, or make the top less deep. It is drawn as far as it goes.',
 });
@@ -86,7 +86,7 @@ export function crowdedJoints(
       subject: { run: run.id, path: '/unit/elements/top/jointClear' },
       value: near.gap,
       limit: found.asked,
-      message: `The top of run ${run.id}, ${long} mm long, can't be divided into lengths of ${found.longest} mm or less with every joint ${tenth(found.asked)} mm clear of joins, openings, corners and ends. The joint at ${tenth(near.x)} mm lies ${where}.`,
+      message: `The top of run ${run.id}, ${long} mm long, can't be divided into lengths of ${tenth(found.longest)} mm or less with every joint ${tenth(found.asked)} mm clear of joins, openings, corners and ends. The joint at ${tenth(near.x)} mm lies ${where}.`,
       source: 'common practice, no source',
       remedy: `Move the join or opening, allow a longer length, or let joints come nearer. ${clear === undefined ? 'It is drawn divided evenly.' : 'It is drawn with the joints as clear as they can be.'}`,
     },

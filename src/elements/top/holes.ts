@@ -1,15 +1,10 @@
 import { rectangle } from '../../base/outline';
 import { clip } from '../../base/polygon';
 import { tenth } from '../../base/tenth';
+import { LEAST_BETWEEN, LEAST_TO_EDGE } from '../../base/tolerance';
 import type { Finding } from '../../vocabulary/finding';
 import type { Outline, Vec2 } from '../../vocabulary/geometry';
 import type { PlacedOpening } from '../../vocabulary/opening';
-
-/** A hole leaves at least this much to an edge, a joint or a mitre: less splits (common practice, no source). */
-export const LEAST_TO_EDGE = 50;
-
-/** And this much to another hole (common practice, no source). */
-const LEAST_BETWEEN = 20;
 
 /** Noise of the last digits, mm. */
 const NOISE = 1e-6;
@@ -31,7 +26,10 @@ const holeOf = (opening: PlacedOpening): Hole => ({
 const reachIn = ({ opening, half }: Hole, [nx, ny]: Vec2): number =>
   opening.round ? half[0] : half[0] * Math.abs(nx) + half[1] * Math.abs(ny);
 
-/** The holes of a top's lengths: for each length its own, in the run's coordinates. What comes too near to an edge is refused and said. */
+/**
+ * The holes of a top's lengths: for each length its own, in the run's coordinates. Openings have been kept clear of the ends already; what
+ * comes too near to a joint that had no better place is refused and said.
+ */
 export function holesIn(
   openings: readonly PlacedOpening[],
   lengths: readonly (readonly Vec2[])[],

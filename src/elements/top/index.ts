@@ -6,6 +6,7 @@ import { edgeBy, mitredInside, unfit } from './edges';
 import { fields } from './fields';
 import { cover } from './findings';
 import type { Decisions } from './length';
+import { LEAST_BUTTED_DEG } from './outline';
 import { topOfRun } from './run';
 
 /** The hardwood top, overhanging the front, in lengths over each run, covering the returns. */
@@ -21,7 +22,12 @@ export const top: Room<typeof fields> = {
     const moulded = cutter && edgeBy(cutter, thickness).edge ? { edge } : {};
     return {
       layer: { name: 'top', outer: overhang },
-      top: { layer: 'top', thickness, overhang, endOverhang, stock: hardwood, butted: corner === 'butted', ...moulded },
+      top: {
+        ...{ layer: 'top', thickness, overhang, endOverhang, stock: hardwood },
+        butted: corner === 'butted',
+        ...(corner === 'butted' ? { leastButtedDeg: LEAST_BUTTED_DEG } : {}),
+        ...moulded,
+      },
     };
   },
   backing: () => [],

@@ -14,7 +14,7 @@ export interface CornerJoint {
 const FAR = 1e6;
 
 /** Below this turn a butted corner would end in slivers, so it is mitred (degrees; common practice, no source). */
-const LEAST_BUTTED_DEG = 45;
+export const LEAST_BUTTED_DEG = 45;
 
 /**
  * The top over one run, seen from above: x along the run from its left frame-line end, y *back* from the front edge.

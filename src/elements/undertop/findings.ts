@@ -1,4 +1,4 @@
-import { tenth } from '../../base/tenth';
+import { leftOf, tenth } from '../../base/tenth';
 import type { Finding } from '../../vocabulary/finding';
 
 const PATH = '/unit/elements/undertop/moulding';
@@ -42,7 +42,7 @@ export const noLength = (run: string, bay: number, value: number, limit: number)
   subject: { run, path: PATH },
   value,
   limit,
-  message: `The moulding under the top would be ${tenth(value)} mm long at its shorter side in bay ${bay} of run ${run}; ${limit} mm is the least.`,
+  message: `The moulding under the top would have ${leftOf(value)} at its shorter side in bay ${bay} of run ${run}; ${limit} mm is the least.`,
   source: 'geometry of the corner',
   remedy: 'A wider bay, a slighter moulding, or a corner that turns less. This piece is left out.',
 });

@@ -2,7 +2,7 @@ import { alongBay } from '../../base/along-bay';
 import { footOf, intoBays, reachBetween } from '../../base/foot';
 import { boundsOf } from '../../base/outline';
 import { lying } from '../../base/stuff';
-import { SAME_LENGTH } from '../../base/tolerance';
+import { CLEAR_OF_HOLE, SAME_LENGTH } from '../../base/tolerance';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Obstacle } from '../../vocabulary/opening';
@@ -25,28 +25,30 @@ export const undertop: Room<typeof fields> = {
   fields,
   demands: ({ moulding }, book) =>
     moulding ? { heights: { underTop: boundsOf(book.item('moulding', moulding).section).max[0] } } : {},
-  obstacles: ({ moulding }, { rod }) =>
-    moulding && fits(rod)
-      ? rod.runs.flatMap((run) =>
-          run.bays.map(
-            ({ index, from, to }): Obstacle => ({
-              run: run.id,
-              through: 'front',
-              from,
-              to,
-              low: rod.frameHeight - rod.heights.underTop,
-              high: rod.frameHeight,
-              what: `moulding under the top in bay ${index + 1}`,
-            }),
-          ),
-        )
-      : [],
+  obstacles,
   /** It is fixed to the top plate. */
   backing: () => [],
   parts,
   /** Its ends are the pillars' edges, marked already. */
   marks: () => [],
 };
+
+/** It is in the way of an opening through the front, and, where the top overhangs the frame, of one through the top. */
+function obstacles({ moulding }: Decisions, { rod, book }: Pick<Bench, 'rod' | 'book'>): readonly Obstacle[] {
+  if (!moulding || !fits(rod)) return [];
+  const inner = rod.layers.cladding.outer;
+  const outer = inner + boundsOf(book.item('moulding', moulding).section).max[1];
+  const { overhang } = rod.top;
+  return rod.runs.flatMap((run) =>
+    run.bays.flatMap(({ index, from, to }): readonly Obstacle[] => {
+      const at = { run: run.id, from, to, what: `moulding under the top in bay ${index + 1}` };
+      return [
+        { ...at, through: 'front', low: rod.frameHeight - rod.heights.underTop, high: rod.frameHeight },
+        { ...at, through: 'top', low: overhang - outer, high: overhang - inner, clear: CLEAR_OF_HOLE },
+      ];
+    }),
+  );
+}
 
 const fits = (rod: Rod): boolean => rod.frameHeight - rod.heights.underTop >= footOf(rod) - SAME_LENGTH;
 

@@ -55,7 +55,8 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
       const where = all.length > 1 ? `length ${i + 1}` : '';
       const made = draft(run, length, carcass, laid, { where, oiled: decisions.of === 'hardwood' });
       drafts.push(made.draft);
-      if (made.long > stuff.long + SAME_LENGTH) findings.push(tooBig(run, 'long', made.long, stuff.long));
+      const long = made.long + made.leftOn;
+      if (long > stuff.long + SAME_LENGTH) findings.push(tooBig(run, 'long', long, stuff.long, made.leftOn));
       if (made.deep > stuff.wide + SAME_LENGTH) findings.push(tooBig(run, 'deep', made.deep, stuff.wide));
     });
   }
@@ -68,7 +69,7 @@ function draft(
   carcass: Carcass,
   { stock, high, thickness, edge }: CarcassWorktop,
   said: { readonly where: string; readonly oiled: boolean },
-): { readonly draft: PartDraft; readonly long: number; readonly deep: number } {
+): { readonly draft: PartDraft; readonly long: number; readonly leftOn: number; readonly deep: number } {
   const outline = worktopOutline(length, carcass, { stock, high, thickness, edge });
   const left = Math.min(...outline.map(([x]) => x));
   const { left: from, right: to } = length;
@@ -79,6 +80,7 @@ function draft(
   ];
   return {
     long: Math.max(...outline.map(([x]) => x)) - left,
+    leftOn: oversize.reduce((sum, { amount }) => sum + amount, 0),
     deep: carcass.front - edge,
     draft: {
       kind: 'worktop',
@@ -124,13 +126,13 @@ const scribed = (side: string, amount: number): Oversize => ({
   reason: 'to be scribed to the wall',
 });
 
-const tooBig = (run: RodRun, way: 'long' | 'deep', value: number, limit: number): Finding => ({
+const tooBig = (run: RodRun, way: 'long' | 'deep', value: number, limit: number, leftOn = 0): Finding => ({
   severity: 'warn',
   rule: way === 'long' ? 'worktop-longer-than-stock' : 'worktop-deeper-than-stock',
   subject: { run: run.id, path: '/unit/elements/worktop/of' },
   value,
   limit,
-  message: `The worktop behind run ${run.id} is ${tenth(value)} mm ${way}; the stuff chosen is ${limit} mm ${way === 'long' ? 'long' : 'wide'}.`,
+  message: `The worktop behind run ${run.id} is ${tenth(value)} mm ${way}${leftOn > 0 ? ` with the ${tenth(leftOn)} mm left on to be scribed` : ''}; the stuff chosen is ${tenth(limit)} mm ${way === 'long' ? 'long' : 'wide'}.`,
   source: 'stock sizes from the stock book',
   remedy:
     way === 'long' ? 'It needs a joint over a cross frame, or longer stock.' : 'Make it less deep, or of wider stuff.',

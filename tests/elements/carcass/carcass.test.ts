@@ -3,6 +3,8 @@ import { design } from '../../../src/flow';
 import { mirrorJob } from '../../../src/job/mirror';
 import { contactsOf } from '../../../src/making/contacts';
 import type { Design } from '../../../src/vocabulary/design';
+import type { Decision } from '../../../src/vocabulary/field';
+import type { BayWish } from '../../../src/vocabulary/job';
 import type { Part } from '../../../src/vocabulary/part';
 import { cornersIn } from '../../properties/measure';
 import { overlaps, referee } from '../../properties/referee';
@@ -136,10 +138,10 @@ describe('sections', () => {
 
 describe('what stands in the bay', () => {
   it('nothing runs along the floor behind a bay for an appliance', () => {
-    const wish = {
+    const wish: BayWish = {
       ...{ run: 1, bay: 2, panels: true, count: 0, shelves: 'fixed', purpose: 'appliance' },
       ...{ width: 0, height: 0, depth: 0, besides: 0, above: 0, behind: 0 },
-    } as const;
+    };
     const one = made({ runs: FOUR_BAYS, bays: [wish] });
     const floor = reaches(one, 'RA').filter((r) => r.z[0] === 0);
     expect(floor.map((r) => r.x)).toEqual([
@@ -174,7 +176,12 @@ describe('corners', () => {
   };
 
   it.each(Object.entries(cases))('%s: nothing shares wood, every piece touches what it is fixed to', (_, said) => {
-    for (const worktop of [{}, { height: 860, depth: 450 }, { height: 860, depth: 230 }]) {
+    const worktops: readonly Readonly<Record<string, Decision>>[] = [
+      {},
+      { height: 860, depth: 450 },
+      { height: 860, depth: 230 },
+    ];
+    for (const worktop of worktops) {
       const one = made({ ...said, elements: { worktop, carcass: { toeHeight: 120, midRail: true } } });
       const about = one.parts.filter((p) => ABOUT.includes(p.kind));
       expect(overlaps(kernel, about, 1)).toEqual([]);

@@ -5,7 +5,7 @@ describe('the width of a flute', () => {
   test('is what margins and fillets leave', () => expect(fluteWidth(140, 18, 5, 20, 5, 5)).toBe(16));
   test('a single flute takes all between the margins', () => expect(fluteWidth(140, 18, 1, 40, 5, 5)).toBe(60));
   test.each([
-    [fluteWidth(140, 18, 7, 20, 20, 5), /7 flutes with margins of 20 and fillets of 20 leave -2.9 mm/],
+    [fluteWidth(140, 18, 7, 20, 20, 5), /7 flutes with margins of 20 and fillets of 20 mm leave nothing for each/],
     [fluteWidth(140, 18, 5, 20, 5, 8.1), /16 mm wide can't be 8.1 mm deep/],
     [fluteWidth(140, 9, 5, 20, 5, 6.5), /leave less than 3 mm of a board 9 mm thick/],
   ])('or a reason, with the numbers', (reason, said) => expect(reason).toMatch(said));

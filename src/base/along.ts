@@ -1,0 +1,19 @@
+import type { Place, Vec2 } from '../vocabulary/geometry';
+import type { Shape } from '../vocabulary/shape';
+import { extentOf } from './solid/extent';
+
+/** A level line in plan, from which lengths along a face are measured: where it starts, and its direction. */
+export interface Line {
+  readonly origin: Vec2;
+  readonly along: Vec2;
+}
+
+/** From where to where a placed shape reaches along a face, mm from the start of its line. */
+export function alongFace(
+  placed: { readonly shape: Shape; readonly place: Place },
+  { origin, along: [x, y] }: Line,
+): readonly [number, number] {
+  const start = origin[0] * x + origin[1] * y;
+  const [from, to] = extentOf(placed, [x, y, 0]);
+  return [from - start, to - start];
+}
