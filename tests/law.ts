@@ -58,7 +58,18 @@ export const LAW: readonly Stage[] = [
   {
     place: 'src/flow',
     mayImport: [
-      ...['job', 'setting-out', 'parts', 'sections', 'making', 'cutting', 'checks', 'costing', 'drawings', 'papers'].map((s) => `src/${s}/`),
+      ...[
+        'job',
+        'setting-out',
+        'parts',
+        'sections',
+        'making',
+        'cutting',
+        'checks',
+        'costing',
+        'drawings',
+        'papers',
+      ].map((s) => `src/${s}/`),
       REGISTER,
       ROOM_CONTRACT,
       ...WORDS,

@@ -147,7 +147,7 @@ export const carryFields = {
     label: 'Van, length at the floor',
     min: 500,
     max: 14_000,
-    default: 2400,
+    default: 2500,
     help: 'Bulkhead to doors; a medium van has 2300 to 3000 (from memory).',
   }),
   vanWidth: length({
