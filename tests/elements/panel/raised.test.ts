@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { design } from '../../../src/flow';
+import type { Decision } from '../../../src/vocabulary/field';
 import { findingOf, jobOf, rulesOf } from '../job-of';
 
 /** Skirting 120 high and a margin of 70: frames begin at 190. Brackets of a foot rail reach as high as its middle and more, 10 is kept clear. */
-const made = (height: number, panel: object = {}) =>
+const made = (height: number, panel: Readonly<Record<string, Decision>> = {}) =>
   design(jobOf({ elements: { footrail: { wanted: true, height }, panel } }));
 
 test('a frame that begins higher than its margin has it, over the brackets of a foot rail, is said once', () => {
