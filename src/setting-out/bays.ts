@@ -1,4 +1,5 @@
 import { tenth } from '../base/tenth';
+import { SAME_LENGTH } from '../base/tolerance';
 import type { Finding } from '../vocabulary/finding';
 import type { BayWish, Rhythm } from '../vocabulary/job';
 import type { Bay, PillarMark, RunEnd } from '../vocabulary/rod';
@@ -55,7 +56,7 @@ export function divide(front: Front): Division {
     ? front.bareTo
     : to - (front.right.kind === 'corner' ? front.cornerWidth : width);
   const clear = rightFrom - leftTo;
-  if (clear <= 0) {
+  if (clear <= SAME_LENGTH) {
     const need = leftTo - from + (to - rightFrom);
     return {
       pillars: [],

@@ -128,7 +128,8 @@ function behind(
   timber: FrameTimber,
 ): { readonly run: RodRun; readonly findings: readonly Finding[] } {
   if (run.jobIndex === null || !run.sound) return { run, findings: [] };
-  const pieces = piecesOf(run, timber, carcass);
+  // A worktop's rear edge may stand out behind the posts: it must keep to its own side of a corner too.
+  const pieces = piecesOf(run, timber, { ...carcass, back: backOf(carcass) });
   const crossLines = pieces
     .filter((piece) => holdsTwo(piece, carcass))
     .flatMap((piece) => crossLinesOf(run, piece, lines, carcass, timber.datum));

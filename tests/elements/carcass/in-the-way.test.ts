@@ -21,9 +21,9 @@ const made = (said: Said, worktop: Readonly<Record<string, Decision>> = {}): Des
 describe('a worktop in the way of an opening', () => {
   const runs = [{ length: 3000, deflectionDeg: 90 }, { length: 2800 }];
 
-  it('runs on past the last cross frame, into an outside corner: that frame ends at 3000 − 553 = 2447', () => {
+  it('runs on past the last cross frame, into an outside corner: that frame ends at 3000 − 563 = 2437, the worktop’s rear edge', () => {
     const one = made({ runs, openings: [hole({ x: 2600 })] }, { height: 900, depth: 500 });
-    expect(runOf(one).crossLines.at(-1)?.to).toBeCloseTo(2447, 9);
+    expect(runOf(one).crossLines.at(-1)?.to).toBeCloseTo(2437, 9);
     expect(one.openings).toEqual([]);
     expect(findingOf(one, 'opening-refused').message).toContain('the worktop and its bearer');
     // Its other side too: the next run begins at the corner.

@@ -127,8 +127,8 @@ describe('a worktop', () => {
       [563, 500],
     ]);
     expect(partOf(one, 'WT', 'A')).toMatchObject({ meets: 'right' });
-    // Bearers run on from the end frame, which ends at 3000 − 553, to the mitre behind the front frame's: 3000 − 101.
-    expect(extent(one, 'BE', 'x', 'A')).toContainEqual([2447, 2899]);
+    // Bearers run on from the end frame, which ends at 3000 − 563, behind which the worktop’s rear edge meets its neighbour’s, to the mitre behind the front frame's: 3000 − 101.
+    expect(extent(one, 'BE', 'x', 'A')).toContainEqual([2437, 2899]);
   });
 
   it('is left on at a wall, to be scribed', () => {
