@@ -17,6 +17,7 @@ import { joinsOf, sectionsOf } from './sections/sections';
 import { frameRound } from './setting-out/frame-round';
 import { leastApart, placesIn } from './setting-out/joins';
 import { setOut } from './setting-out/rod';
+import { studsByCentres } from './setting-out/studs';
 import type { Design } from './vocabulary/design';
 import type { Drawing } from './vocabulary/drawing';
 import type { Decision } from './vocabulary/field';
@@ -139,7 +140,7 @@ function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) =>
   };
   if (joins.by !== 'least') return make(layOut(joins.by === 'hand' ? joins.at : []));
   return inFewestSections(
-    { layOut, make, weigh: (draft) => weightOf(draft, densityOf), places: placesIn, apart: leastApart },
+    { layOut, make, weigh: (draft) => weightOf(draft, densityOf), places: placesIn, apart: leastApart, studsByCentres },
     job.carry,
   );
 }

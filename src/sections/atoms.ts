@@ -7,8 +7,10 @@ import { divides, type Lying, share } from './lying';
 /** What lies between two neighbouring spots: its weight without what lies across its ends, and the corners of the box it stands in, in plan. */
 export interface Atom {
   readonly weightKg: number;
-  /** Of that, what may not stand there when the frame is made shorter, kg. */
+  /** Of that, the studs that stand by the centres; what one stud weighs, kg; and the middles of those that something needs. */
   readonly byCentresKg: number;
+  readonly studKg: number;
+  readonly needed: readonly number[];
   readonly height: readonly [number, number];
   readonly points: readonly Vec2[];
   readonly runs: readonly { readonly run: RodRun; readonly length: number }[];
@@ -18,7 +20,8 @@ export interface Atom {
 export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: number, mitred: boolean): Atom {
   const corners: Vec2[] = [];
   let weightKg = 0;
-  let byCentresKg = 0;
+  let [byCentresKg, studKg] = [0, 0];
+  const needed: number[] = [];
   let [x0, x1, d0, d1, z0, z1] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
   for (const lying of parts) {
     if (lying.to <= from || lying.from >= to) continue;
@@ -26,7 +29,9 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
       if (!divides(lying)) continue;
       weightKg += lying.weightKg * share(lying, from, to);
     } else weightKg += lying.weightKg;
+    if (lying.part.byCentres !== undefined) studKg = lying.weightKg;
     if (lying.part.byCentres) byCentresKg += lying.weightKg;
+    else if (lying.part.byCentres === false) needed.push((lying.from + lying.to) / 2);
     if (mitred) corners.push(...(isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)));
     x0 = Math.min(x0, Math.max(from, lying.from));
     x1 = Math.max(x1, Math.min(to, lying.to));
@@ -35,10 +40,12 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
     z0 = Math.min(z0, lying.z[0]);
     z1 = Math.max(z1, lying.z[1]);
   }
-  if (x0 > x1) return { weightKg: 0, byCentresKg: 0, height: [0, 0], points: [], runs: [] };
+  if (x0 > x1) return { weightKg: 0, byCentresKg: 0, studKg: 0, needed: [], height: [0, 0], points: [], runs: [] };
   return {
     weightKg,
     byCentresKg,
+    studKg,
+    needed,
     height: [z0, z1],
     points: mitred ? hull(corners) : rectangle(run, x0, x1, d0, d1),
     runs: [{ run, length: x1 - x0 }],

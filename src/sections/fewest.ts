@@ -13,6 +13,9 @@ export interface Parting {
   readonly over: number;
 }
 
+/** How many studs stand by the centres only in a frame from–to, between its ends and those needed (their middles). mm. */
+export type Studs = (from: number, to: number, needed: readonly number[]) => number;
+
 /** Stretches over a limit, sections, joins under strips, sum of squared weights: in this order. */
 type Cost = readonly [number, number, number, number];
 
@@ -28,6 +31,7 @@ interface Step {
  * @param trueTo how much lighter than estimated a stretch may turn out, as a part of its weight: one that is over the limit by less is allowed.
  * @param known loads of stretches that have been made, by key; they count instead of the estimate.
  * @param apart how far two joins of one run must be from one another, mm.
+ * @param studs how many studs stand by the centres only in a frame from–to with the studs needed.
  */
 export function fewest(
   { spots, atoms, spans }: Chain,
@@ -35,12 +39,13 @@ export function fewest(
   trueTo: number,
   known: ReadonlyMap<string, Load>,
   apart: number,
+  studs: Studs,
 ): Parting {
   const n = spots.length - 1;
   const stations = spots.flatMap((s, i) => (i === 0 || i === n || s.mark || s.kind === 'flap' ? [i] : []));
   const best: (Step | undefined)[] = [{ cost: [0, 0, 0, 0], back: -1 }];
   for (let b = 1; b < stations.length; b++) {
-    const stretch = new Stretch(spots, atoms, spans, stations[b]);
+    const stretch = new Stretch(spots, atoms, spans, studs, stations[b]);
     for (let a = b - 1; a >= 0; a--) {
       const [from, to] = [stations[a], stations[b]];
       stretch.reachBackTo(from);
@@ -112,6 +117,9 @@ class Stretch {
   private from: number;
   private weight = 0;
   private byCentres = 0;
+  private studKg = 0;
+  /** Of each run: from where to where the stretch's frame goes, and the studs that something needs in it. */
+  private readonly frames = new Map<RodRun, { from: number; to: number; needed: number[] }>();
   private low = Infinity;
   private high = -Infinity;
   private readonly points: (readonly [number, number])[] = [];
@@ -122,6 +130,7 @@ class Stretch {
     private readonly spots: readonly Spot[],
     private readonly atoms: readonly Atom[],
     private readonly spans: Chain['spans'],
+    private readonly studs: Studs,
     private readonly to: number,
   ) {
     this.from = to;
@@ -133,7 +142,15 @@ class Stretch {
       const atom = this.atoms[this.from];
       this.add(atom);
       for (const span of this.spans.get(this.from) ?? []) if (span.last < this.to) this.add(span.atom);
-      for (const { run, length } of atom.runs) this.lengths.set(run, (this.lengths.get(run) ?? 0) + length);
+      for (const { run, length } of atom.runs) {
+        this.lengths.set(run, (this.lengths.get(run) ?? 0) + length);
+        const left = this.spots[this.from];
+        const right = this.spots[this.from + 1];
+        const frame = this.frames.get(run) ?? { from: 0, to: isJoin(right) ? right.x : run.right.frameAt, needed: [] };
+        frame.from = isJoin(left) ? left.x : run.left.frameAt;
+        frame.needed.push(...atom.needed);
+        this.frames.set(run, frame);
+      }
       this.loads.push(loadOf(atom.points, atom.height, atom.runs[0]?.run, atom.weightKg));
     }
   }
@@ -142,6 +159,7 @@ class Stretch {
     if (atom.points.length === 0) return;
     this.weight += atom.weightKg;
     this.byCentres += atom.byCentresKg;
+    this.studKg = Math.max(this.studKg, atom.studKg);
     this.low = Math.min(this.low, atom.height[0]);
     this.high = Math.max(this.high, atom.height[1]);
     this.points.push(...atom.points);
@@ -149,14 +167,17 @@ class Stretch {
 
   load(): Load {
     const longest = [...this.lengths].sort((a, b) => b[1] - a[1])[0]?.[0];
-    const weight = this.weight + this.spots[this.from].moreRight + this.spots[this.to].moreLeft;
+    let studs = 0;
+    for (const { from, to, needed } of this.frames.values()) studs += this.studs(from, to, needed);
+    const ends = this.spots[this.from].moreRight + this.spots[this.to].moreLeft;
+    const weight = this.weight - this.byCentres + studs * this.studKg + ends;
     return loadOf(this.points, [this.low, this.high], longest, weight);
   }
 
-  /** The least that it may turn out to weigh: without what stands by the centres, and so much of the rest lighter. */
+  /** The least that it may turn out to weigh. */
   lightest(trueTo: number): Load {
     const load = this.load();
-    return { ...load, weightKg: (load.weightKg - this.byCentres) * (1 - trueTo) };
+    return { ...load, weightKg: load.weightKg * (1 - trueTo) };
   }
 
   /** A breach that each of its smallest pieces has too, and that no cutting cures. */

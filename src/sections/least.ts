@@ -1,13 +1,13 @@
 import type { Carry, JoinMark } from '../vocabulary/job';
 import type { Part, PartDraft } from '../vocabulary/part';
-import type { Rod, RodRun } from '../vocabulary/rod';
+import type { FrameTimber, Rod, RodRun } from '../vocabulary/rod';
 import { chainOf, type Places } from './chain';
-import { fewest } from './fewest';
+import { fewest, type Studs } from './fewest';
 import { breachesOf, type Load } from './limits';
 import { layAlong } from './lying';
 import { loadsOf } from './sections';
 
-/** A stretch may turn out lighter than estimated by so much, besides the studs that stand by the centres: noggins between other studs. Found by trial over random units. */
+/** A stretch may turn out lighter than estimated by so much, noggins between other studs, mostly. Found by trial over random units. */
 const TRUE_TO = 0.02;
 
 /** Tries before what was found so far is taken: each makes the whole unit once. */
@@ -33,6 +33,8 @@ export interface Workshop<L extends Laid, M extends Made> {
   /** Where a run may be joined, and how far two joins of one run must be from one another, mm: by the face of the frame's timber, two of which stand at a join. */
   places(run: RodRun, face: number): ReturnType<Places>;
   apart(face: number): number;
+  /** How many studs stand by the centres only. */
+  studsByCentres(from: number, to: number, needed: readonly number[], timber: FrameTimber): number;
 }
 
 /**
@@ -44,11 +46,12 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
   const { face } = whole.rod.timber;
   const lying = layAlong(whole.rod.runs, whole.drafts, shop.weigh);
   const chain = chainOf(whole.rod, lying, (run) => behindPillars(shop.places(run, face)));
+  const studs: Studs = (from, to, needed) => shop.studsByCentres(from, to, needed, whole.rod.timber);
   const known = new Map<string, Load>();
   let best: M | undefined;
   let fewestOver = Infinity;
   for (let tries = 0; tries < MOST_TRIES; tries++) {
-    const { marks, keys, over } = fewest(chain, carry, TRUE_TO, known, shop.apart(face));
+    const { marks, keys, over } = fewest(chain, carry, TRUE_TO, known, shop.apart(face), studs);
     const made = shop.make(marks.length === 0 ? whole : shop.layOut(marks));
     const loads = loadsOf(made.parts, made.rod);
     const found = [...loads.values()].filter((load) => breachesOf(load, carry).some((b) => b.byCutting)).length;

@@ -97,3 +97,12 @@ function standFromLeft(
 /** Joints first: they can't move. */
 const inOrder = (wishes: readonly StudWish[]): readonly StudWish[] =>
   [...wishes].sort((a, b) => Number(b.centred) - Number(a.centred) || a.x - b.x);
+
+/** How many studs stand by the centres only in a frame from `from` to `to`, between those at its ends and those `needed` (their middles). mm. */
+export function studsByCentres(from: number, to: number, needed: readonly number[], timber: FrameTimber): number {
+  const { face, datum } = timber;
+  const seen = datum === 'left' ? needed : needed.map((x) => from + to - x);
+  const inside = seen.filter((x) => x >= from + face && x <= to - face).sort((a, b) => a - b);
+  const centres = [from + face / 2, ...inside, to - face / 2];
+  return centres.slice(1).reduce((sum, x, i) => sum + fill(centres[i], x, { from, to }, timber).length, 0);
+}

@@ -101,7 +101,7 @@ export interface PartDraft {
   readonly meets?: 'left' | 'right' | 'both';
   /** Whether it is divided where a join is made; not said: all of frame and skin is, and nothing that is put on them. */
   readonly dividesAtJoins?: boolean;
-  /** Stands only so that no two are further apart than the centres: in a shorter frame it may stand elsewhere, or not at all. */
+  /** Of a stud: whether it stands only so that no two are further apart than the centres; in a shorter frame it may stand elsewhere, or not at all. */
   readonly byCentres?: boolean;
   readonly holds?: readonly Hold[];
   readonly oversize?: readonly Oversize[];

@@ -68,7 +68,7 @@ function ofRun(
         standing(run, section, { x: s.to, d: -depth, low: low + face, high }),
       ),
       holds: studHolds(face),
-      ...(s.reasons.every((reason) => reason === BY_CENTRES) ? { byCentres: true } : {}),
+      byCentres: s.reasons.every((reason) => reason === BY_CENTRES),
     })),
     ...noggins.map((n) => {
       const stuff = isBored(n.to - n.from, cableWay, depth)
