@@ -11,6 +11,9 @@ export interface Atom {
   readonly byCentresKg: number;
   readonly studKg: number;
   readonly needed: readonly number[];
+  /** Of its weight, what is divided at joins and mitred with a neighbour: its last piece before a corner that is parted waits for the neighbour. kg. */
+  readonly waitsLeft: number;
+  readonly waitsRight: number;
   readonly height: readonly [number, number];
   readonly points: readonly Vec2[];
   readonly runs: readonly { readonly run: RodRun; readonly length: number }[];
@@ -22,6 +25,7 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
   let weightKg = 0;
   let [byCentresKg, studKg] = [0, 0];
   const needed: number[] = [];
+  let [waitsLeft, waitsRight] = [0, 0];
   let [x0, x1, d0, d1, z0, z1] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
   for (const lying of parts) {
     if (lying.to <= from || lying.from >= to) continue;
@@ -32,6 +36,11 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
     if (lying.part.byCentres !== undefined) studKg = lying.weightKg;
     if (lying.part.byCentres) byCentresKg += lying.weightKg;
     else if (lying.part.byCentres === false) needed.push((lying.from + lying.to) / 2);
+    if (lying.meets && divides(lying)) {
+      const weight = lying.weightKg * share(lying, from, to);
+      if (lying.meets !== 'right') waitsLeft += weight;
+      if (lying.meets !== 'left') waitsRight += weight;
+    }
     if (mitred) corners.push(...(isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)));
     x0 = Math.min(x0, Math.max(from, lying.from));
     x1 = Math.max(x1, Math.min(to, lying.to));
@@ -40,12 +49,25 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
     z0 = Math.min(z0, lying.z[0]);
     z1 = Math.max(z1, lying.z[1]);
   }
-  if (x0 > x1) return { weightKg: 0, byCentresKg: 0, studKg: 0, needed: [], height: [0, 0], points: [], runs: [] };
+  if (x0 > x1)
+    return {
+      weightKg: 0,
+      byCentresKg: 0,
+      studKg: 0,
+      needed: [],
+      waitsLeft: 0,
+      waitsRight: 0,
+      height: [0, 0],
+      points: [],
+      runs: [],
+    };
   return {
     weightKg,
     byCentresKg,
     studKg,
     needed,
+    waitsLeft,
+    waitsRight,
     height: [z0, z1],
     points: mitred ? hull(corners) : rectangle(run, x0, x1, d0, d1),
     runs: [{ run, length: x1 - x0 }],
@@ -60,7 +82,7 @@ function within(lying: Lying, run: RodRun, from: number, to: number): readonly V
     const along = x * run.along[0] + y * run.along[1] - at;
     return along >= low && along <= high;
   });
-  const cut = [...(low > lying.starts ? [low] : []), ...(high < lying.ends ? [high] : [])];
+  const cut = [...(low > lying.from ? [low] : []), ...(high < lying.to ? [high] : [])];
   return [...inside, ...cut.flatMap((x) => rectangle(run, x, x, lying.d[0], lying.d[1]).slice(1, 3))];
 }
 

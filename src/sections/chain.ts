@@ -2,7 +2,7 @@ import type { Vec2 } from '../vocabulary/geometry';
 import type { JoinMark } from '../vocabulary/job';
 import type { Rod, RodRun, RunJoin } from '../vocabulary/rod';
 import { type Atom, atomOf } from './atoms';
-import { divides, inPieces, inStretches, type Lying, type LyingByRun, reachOf, share } from './lying';
+import { divides, inStretches, type Lying, type LyingByRun, reachOf, share } from './lying';
 
 /** A place where the unit could be taken apart, as it comes along the runs from left to right. */
 export interface Spot {
@@ -60,7 +60,7 @@ export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
     };
     const first = atoms.length;
     const single: Lying[] = [];
-    for (const piece of mine.flatMap((l) => inPieces(l, lines))) {
+    for (const piece of mine) {
       const reach = reachOf(piece, lines, corners);
       if (reach.from === reach.to) single.push(piece);
       else {

@@ -169,9 +169,20 @@ class Stretch {
     const longest = [...this.lengths].sort((a, b) => b[1] - a[1])[0]?.[0];
     let studs = 0;
     for (const { from, to, needed } of this.frames.values()) studs += this.studs(from, to, needed);
-    const ends = this.spots[this.from].moreRight + this.spots[this.to].moreLeft;
+    const ends = this.spots[this.from].moreRight + this.spots[this.to].moreLeft - this.waiting();
     const weight = this.weight - this.byCentres + studs * this.studKg + ends;
     return loadOf(this.points, [this.low, this.high], longest, weight);
+  }
+
+  /** What is mitred with a neighbour at a corner where the stretch begins or ends: it waits for the neighbour, kg. */
+  private waiting(): number {
+    const { spots, atoms, from, to } = this;
+    let waits = 0;
+    for (let k = from; k < to && spots[from].kind === 'corner' && spots[k + 1].run === spots[from + 1].run; k++)
+      waits += atoms[k].waitsLeft;
+    for (let k = to - 1; k >= from && spots[to].kind === 'corner' && spots[k + 1].run === spots[to].run; k--)
+      waits += atoms[k].waitsRight;
+    return waits;
   }
 
   /** The least that it may turn out to weigh. */

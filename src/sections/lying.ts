@@ -9,9 +9,6 @@ export interface Lying {
   readonly weightKg: number;
   readonly from: number;
   readonly to: number;
-  /** Where the part itself starts and ends, of which this may be a piece. */
-  readonly starts: number;
-  readonly ends: number;
   readonly d: readonly [number, number];
   readonly z: readonly [number, number];
   readonly meets: PartDraft['meets'];
@@ -54,8 +51,6 @@ function lyingIn(part: PartDraft, weightKg: number, run: RodRun): Lying {
     weightKg,
     from,
     to,
-    starts: from,
-    ends: to,
     d: extentOf(part, [x, y, 0]),
     z: extentOf(part, [0, 0, 1]),
     meets: part.meets,
@@ -70,34 +65,14 @@ export const divides = ({ whole }: Lying): boolean => !whole;
 export const share = ({ from, to }: Lying, low: number, high: number): number =>
   Math.max(0, Math.min(to, high) - Math.max(from, low)) / (to - from);
 
-/** A part that is divided at joins and mitred with a neighbour: its piece at the corner waits for the neighbour, the others don't. */
-export function inPieces(lying: Lying, lines: readonly number[]): readonly Lying[] {
-  if (!divides(lying) || !lying.meets) return [lying];
-  const edges = [lying.from, ...lines.filter((x) => x > lying.from && x < lying.to), lying.to];
-  return edges.slice(1).map((to, k): Lying => {
-    const from = edges[k];
-    const meets = { left: k === 0 && lying.meets !== 'right', right: k === edges.length - 2 && lying.meets !== 'left' };
-    return {
-      ...lying,
-      from,
-      to,
-      whole: true,
-      weightKg: (lying.weightKg * (to - from)) / (lying.to - lying.from),
-      meets: meets.left && meets.right ? 'both' : meets.left ? 'left' : meets.right ? 'right' : undefined,
-    };
-  });
-}
-
-/** The atoms, counted from the run's first, that a stretch must hold to hold the whole of this: one more beyond a corner where it is mitred. */
+/** The atoms, counted from the run's first, that a stretch must hold to hold the whole of this: one more beyond a corner where it is mitred. What is divided at joins spans nothing. */
 export function reachOf(
   lying: Lying,
   lines: readonly number[],
   corners: { readonly left: boolean; readonly right: boolean },
 ): { readonly from: number; readonly to: number } {
-  const middle = lines.filter((x) => x <= (lying.from + lying.to) / 2).length;
-  const [from, to] = divides(lying)
-    ? [middle, middle]
-    : [lines.filter((x) => x <= lying.from).length, lines.filter((x) => x < lying.to).length];
+  if (divides(lying)) return { from: 0, to: 0 };
+  const [from, to] = [lines.filter((x) => x <= lying.from).length, lines.filter((x) => x < lying.to).length];
   const meets = (side: 'left' | 'right'): boolean => corners[side] && (lying.meets === side || lying.meets === 'both');
   // It may end short of the corner and yet be joined to the neighbour's: a butted top.
   return { from: meets('left') ? -1 : from, to: meets('right') ? lines.length + 1 : to };
