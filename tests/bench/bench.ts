@@ -55,7 +55,8 @@ const designTime = (job: Job, times: number): number => timeOf(times, fresh(job)
 const partsIn = (job: Job): number => design(job).parts.length;
 
 const small = demo();
-const long = unitOf(12);
+const long = unitOf(12, true);
+const whole = unitOf(9);
 const meshing = timeOf(
   30,
   () => design(fresh(small)()).parts,
@@ -68,7 +69,13 @@ designTime(long, 10);
 const growth = [3, 6, 12, 24].map((count) => [count, designTime(unitOf(count), 25)] as const);
 const rows: readonly Row[] = [
   { what: `design of the demo (${partsIn(small)} parts)`, found: designTime(small, 60), bound: 8, unit: 'ms' },
-  { what: `design of 12 runs, 30 m (${partsIn(long)} parts)`, found: designTime(long, 30), bound: 40, unit: 'ms' },
+  { what: `design of a 30 m front (${partsIn(long)} parts)`, found: designTime(long, 30), bound: 40, unit: 'ms' },
+  {
+    what: `everything on, fewest sections (${partsIn(whole)} parts)`,
+    found: designTime(whole, 30),
+    bound: 60,
+    unit: 'ms',
+  },
   {
     what: `growth over ${growth.map(([n]) => n).join(', ')} runs, exponent`,
     found: exponentOf(growth),

@@ -10,6 +10,13 @@ const PILLARS = Array.from({ length: 8 }, (_, i) => 70 + ((4616.9 - 140) / 9) * 
 
 /** Jobs with which a property once failed, cut down to what made it fail, and what was wrong then. */
 export const PINNED: Readonly<Record<string, Job>> = {
+  'at a sharp corner a worktop’s rear edge reached past its own side, behind the posts': jobOf({
+    runs: [{ length: 3675.4, deflectionDeg: 145.4 }, { length: 3002.3 }],
+    leftEnd: { kind: 'free' },
+    depth: 420,
+    joins: { by: 'hand', at: [{ run: 1, x: 1033.1 }] },
+    elements: { carcass: { build: true }, worktop: { height: 850, depth: 437, behind: 15 } },
+  }),
   'a sharp outside corner left the butting frame’s wedge open': jobOf({
     runs: [{ length: 2000, deflectionDeg: 120.9 }, { length: 2000 }],
     depth: 300,

@@ -43,3 +43,17 @@ export function noMiddleRail(carcass: Carcass): Finding {
     remedy: 'Do without it, or raise what lies above.',
   };
 }
+
+/** A recess lower than this takes no toes, mm (common practice, no source). */
+export const LEAST_TOE = 30;
+
+export const toeTooLow = (value: number): Finding => ({
+  severity: 'note',
+  rule: 'toe-recess-too-low',
+  subject: { path: '/unit/elements/carcass/toeHeight' },
+  value,
+  limit: LEAST_TOE,
+  message: `A recess for toes ${tenth(value)} mm high takes none; ${LEAST_TOE} mm is the least.`,
+  source: 'common practice, no source',
+  remedy: 'Ask for 100 to 150, or for none. It is left out.',
+});

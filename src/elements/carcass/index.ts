@@ -6,6 +6,7 @@ import type { Part } from '../../vocabulary/part';
 import type { Mark, Rod, RodRun, RunEnd } from '../../vocabulary/rod';
 import type { Room } from '../../vocabulary/room';
 import { fields } from './fields';
+import { LEAST_TOE } from './findings';
 import { parts } from './parts';
 
 /** The frame behind the front: cross frames, rear posts, rails. What stands behind stands between them. */
@@ -18,7 +19,17 @@ export const carcass: Room<typeof fields> = {
     if (!build) return {};
     const { width, thickness } = book.item('timber', timber);
     return {
-      carcass: { stock: timber, face: thickness, depth: width, setBack, lines, toeHeight, toeDepth, rearRail },
+      carcass: {
+        stock: timber,
+        face: thickness,
+        depth: width,
+        setBack,
+        lines,
+        // A lower recess takes no toes, and its feet are no parts: said in a finding.
+        toeHeight: toeHeight < LEAST_TOE ? 0 : toeHeight,
+        toeDepth,
+        rearRail,
+      },
     };
   },
   obstacles: (_, { rod }) => rod.runs.flatMap((run) => inTheWay(rod, run)),

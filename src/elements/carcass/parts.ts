@@ -2,11 +2,11 @@ import type { DecisionsOf } from '../../vocabulary/field';
 import type { Bench, Made } from '../../vocabulary/room';
 import { crossFrame, type Draft, middleRail, sectionsOf } from './cross-frames';
 import type { fields } from './fields';
-import { cornersOpen, noMiddleRail } from './findings';
+import { cornersOpen, LEAST_TOE, noMiddleRail, toeTooLow } from './findings';
 import { frontBearers, rearRails } from './rails';
 
 /** Cross frames, rear rails and the bearers of a worktop, run by run. */
-export function parts({ midRail }: DecisionsOf<typeof fields>, { rod, framing }: Bench): Made {
+export function parts({ midRail, toeHeight }: DecisionsOf<typeof fields>, { rod, framing }: Bench): Made {
   const { carcass } = rod;
   if (!carcass) return { drafts: [], findings: [] };
   const sections = sectionsOf(carcass);
@@ -38,6 +38,7 @@ export function parts({ midRail }: DecisionsOf<typeof fields>, { rod, framing }:
   return {
     drafts,
     findings: [
+      ...(stands && toeHeight > 0 && toeHeight < LEAST_TOE ? [toeTooLow(toeHeight)] : []),
       ...(stands && midRail && middleRail(carcass) === undefined ? [noMiddleRail(carcass)] : []),
       ...rod.runs.flatMap((run) => cornersOpen(rod, run, carcass)),
     ],
