@@ -112,7 +112,9 @@ test('a plan that folds on itself, and a run with nothing left: said, the rest i
     await expect(page.getByRole('tab', { name: /^Run B/ })).toHaveAttribute('aria-selected', 'true');
     await expect(timber(page)).toHaveCount(0);
     expect(finding).toMatchObject({ subject: { run: 'B' } });
-    expect(finding!.message).toContain(`${Math.round(finding!.value! * 10) / 10} mm`);
+    // 100 less what its two corners take, 63 more than there is.
+    expect(finding!.value).toBe(-63);
+    expect(finding!.message).toContain('has nothing left after its corners; 76 mm is the least');
     await chooseRun(page, 'Run A');
     await expect(timber(page)).not.toHaveCount(0);
     await undone(page, 1, before, messages);
