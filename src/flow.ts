@@ -14,6 +14,7 @@ import { totalsOf } from './parts/totals';
 import { fittings } from './sections/assign';
 import { inFewestSections } from './sections/least';
 import { joinsOf, sectionsOf } from './sections/sections';
+import { leastBehind } from './setting-out/cross-lines';
 import { frameRound } from './setting-out/frame-round';
 import { leastApart, placesIn } from './setting-out/joins';
 import { setOut } from './setting-out/rod';
@@ -140,7 +141,15 @@ function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) =>
   };
   if (joins.by !== 'least') return make(layOut(joins.by === 'hand' ? joins.at : []));
   return inFewestSections(
-    { layOut, make, weigh: (draft) => weightOf(draft, densityOf), places: placesIn, apart: leastApart, studsByCentres },
+    {
+      layOut,
+      make,
+      weigh: (draft) => weightOf(draft, densityOf),
+      places: placesIn,
+      apart: leastApart,
+      studsByCentres,
+      leastBehind,
+    },
     job.carry,
   );
 }

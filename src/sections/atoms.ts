@@ -4,8 +4,9 @@ import type { Vec2 } from '../vocabulary/geometry';
 import type { RodRun } from '../vocabulary/rod';
 import { divides, type Lying, share } from './lying';
 
-/** What lies between two neighbouring spots: its weight without what lies across its ends, and the corners of the box it stands in, in plan. */
+/** What lies between two neighbouring spots of a run, without what lies across its ends. */
 export interface Atom {
+  readonly run: RodRun;
   readonly weightKg: number;
   /** Of that, the studs that stand by the centres; what one stud weighs, kg; and the middles of those that something needs. */
   readonly byCentresKg: number;
@@ -14,65 +15,74 @@ export interface Atom {
   /** Of its weight, what is divided at joins and mitred with a neighbour: its last piece before a corner that is parted waits for the neighbour. kg. */
   readonly waitsLeft: number;
   readonly waitsRight: number;
-  readonly height: readonly [number, number];
+  readonly front: Room;
+  readonly behind: Room;
+  /** Of its weight, what lies behind the front frame, kg. */
+  readonly behindKg: number;
+}
+
+/** The room that something takes: its corners in plan, its height, its length along the run. Nothing: no corners. */
+export interface Room {
   readonly points: readonly Vec2[];
-  readonly runs: readonly { readonly run: RodRun; readonly length: number }[];
+  readonly height: readonly [number, number];
+  readonly length: number;
 }
 
 /** What lies between two lines across a run; beside a corner its box is told by the parts' corners (`mitred`), elsewhere by a rectangle. */
 export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: number, mitred: boolean): Atom {
-  const corners: Vec2[] = [];
-  let weightKg = 0;
-  let [byCentresKg, studKg] = [0, 0];
+  let [weightKg, byCentresKg, studKg, waitsLeft, waitsRight, behindKg] = [0, 0, 0, 0, 0, 0];
   const needed: number[] = [];
-  let [waitsLeft, waitsRight] = [0, 0];
-  let [x0, x1, d0, d1, z0, z1] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
+  const [front, behind] = [new Box(), new Box()];
   for (const lying of parts) {
-    if (lying.to <= from || lying.from >= to) continue;
-    if (lying.from < from || lying.to > to) {
-      if (!divides(lying)) continue;
-      weightKg += lying.weightKg * share(lying, from, to);
-    } else weightKg += lying.weightKg;
-    if (lying.part.byCentres !== undefined) studKg = lying.weightKg;
-    if (lying.part.byCentres) byCentresKg += lying.weightKg;
-    else if (lying.part.byCentres === false) needed.push((lying.from + lying.to) / 2);
+    const across = lying.from < from || lying.to > to;
+    if (lying.to <= from || lying.from >= to || (across && !divides(lying))) continue;
+    const weight = across ? lying.weightKg * share(lying, from, to) : lying.weightKg;
+    weightKg += weight;
+    if (lying.behind) behindKg += weight;
+    const { byCentres } = lying.part;
+    if (byCentres !== undefined) studKg = lying.weightKg;
+    if (byCentres) byCentresKg += lying.weightKg;
+    else if (byCentres === false) needed.push((lying.from + lying.to) / 2);
     if (lying.meets && divides(lying)) {
-      const weight = lying.weightKg * share(lying, from, to);
       if (lying.meets !== 'right') waitsLeft += weight;
       if (lying.meets !== 'left') waitsRight += weight;
     }
-    if (mitred) corners.push(...(isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)));
-    x0 = Math.min(x0, Math.max(from, lying.from));
-    x1 = Math.max(x1, Math.min(to, lying.to));
-    d0 = Math.min(d0, lying.d[0]);
-    d1 = Math.max(d1, lying.d[1]);
-    z0 = Math.min(z0, lying.z[0]);
-    z1 = Math.max(z1, lying.z[1]);
+    const box = lying.behind ? behind : front;
+    box.hold(lying, from, to);
+    if (mitred) box.corners.push(...(isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)));
   }
-  if (x0 > x1)
-    return {
-      weightKg: 0,
-      byCentresKg: 0,
-      studKg: 0,
-      needed: [],
-      waitsLeft: 0,
-      waitsRight: 0,
-      height: [0, 0],
-      points: [],
-      runs: [],
-    };
   return {
-    weightKg,
-    byCentresKg,
-    studKg,
-    needed,
-    waitsLeft,
-    waitsRight,
-    height: [z0, z1],
-    points: mitred ? hull(corners) : rectangle(run, x0, x1, d0, d1),
-    runs: [{ run, length: x1 - x0 }],
+    ...{ run, weightKg, byCentresKg, studKg, needed, waitsLeft, waitsRight, behindKg },
+    front: front.asRoom(run, mitred),
+    behind: behind.asRoom(run, mitred),
   };
 }
+
+/** A box that grows with what it holds: along the run, out of it, up. */
+class Box {
+  private readonly x: [number, number] = [Infinity, -Infinity];
+  private readonly d: [number, number] = [Infinity, -Infinity];
+  private readonly z: [number, number] = [Infinity, -Infinity];
+  readonly corners: Vec2[] = [];
+
+  hold({ from, to, d, z }: Lying, low: number, high: number): void {
+    widen(this.x, Math.max(low, from), Math.min(high, to));
+    widen(this.d, d[0], d[1]);
+    widen(this.z, z[0], z[1]);
+  }
+
+  asRoom(run: RodRun, mitred: boolean): Room {
+    const [x0, x1] = this.x;
+    if (x0 > x1) return { points: [], height: [Infinity, -Infinity], length: 0 };
+    const points = mitred ? hull(this.corners) : rectangle(run, x0, x1, this.d[0], this.d[1]);
+    return { points, height: this.z, length: x1 - x0 };
+  }
+}
+
+const widen = (range: [number, number], low: number, high: number): void => {
+  range[0] = Math.min(range[0], low);
+  range[1] = Math.max(range[1], high);
+};
 
 /** Corners in plan of as much of a part as lies between two lines across its run; cut square where it is cut. */
 function within(lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] {
@@ -93,12 +103,10 @@ const isSquare = ({ part: { shape } }: Lying): boolean =>
 const square = (lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] =>
   rectangle(run, Math.max(from, lying.from), Math.min(to, lying.to), lying.d[0], lying.d[1]);
 
-/** Offsets in the room's plan are measured across the run, but not from its own line. */
 function rectangle(run: RodRun, x0: number, x1: number, d0: number, d1: number): readonly Vec2[] {
-  const at = run.origin[0] * run.front[0] + run.origin[1] * run.front[1];
   const corner = (x: number, d: number): Vec2 => [
-    run.origin[0] + run.along[0] * x + run.front[0] * (d - at),
-    run.origin[1] + run.along[1] * x + run.front[1] * (d - at),
+    run.origin[0] + run.along[0] * x + run.front[0] * d,
+    run.origin[1] + run.along[1] * x + run.front[1] * d,
   ];
   return [corner(x0, d0), corner(x1, d0), corner(x1, d1), corner(x0, d1)];
 }

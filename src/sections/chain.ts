@@ -13,6 +13,9 @@ export interface Spot {
   /** What a section that ends here has more than its share of what lies across: its own stud, its own cross frame; on its left and right. kg. */
   readonly moreLeft: number;
   readonly moreRight: number;
+  /** Of that, what lies behind the front frame. */
+  readonly behindLeft: number;
+  readonly behindRight: number;
 }
 
 /** A part that lies across spots and is not divided there: it belongs to a stretch that holds all the atoms it lies in, from first to last. */
@@ -83,7 +86,10 @@ export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
   return { spots, atoms, spans };
 }
 
-const NOTHING = { moreLeft: 0, moreRight: 0 } as const;
+/** Whether a spot is a join within a run. */
+export const isJoin = ({ kind }: Spot): boolean => kind === 'pillar' || kind === 'strip';
+
+const NOTHING = { moreLeft: 0, moreRight: 0, behindLeft: 0, behindRight: 0 } as const;
 
 function spotAt(
   run: RodRun,
@@ -93,14 +99,19 @@ function spotAt(
   narrow: number,
 ): Spot {
   const { x } = place;
-  let [moreLeft, moreRight] = [0, 0];
+  let [moreLeft, moreRight, behindLeft, behindRight] = [0, 0, 0, 0];
   for (const lying of parts) {
     if (lying.from >= x || lying.to <= x) continue;
     const { weightKg } = lying;
     if (divides(lying) && lying.to - lying.from <= narrow) {
       // A stud or cross frame here becomes two, one for each section.
-      moreLeft += weightKg * share(lying, x, Infinity);
-      moreRight += weightKg * share(lying, -Infinity, x);
+      const [left, right] = [weightKg * share(lying, x, Infinity), weightKg * share(lying, -Infinity, x)];
+      moreLeft += left;
+      moreRight += right;
+      if (lying.behind) {
+        behindLeft += left;
+        behindRight += right;
+      }
     }
   }
   return {
@@ -110,16 +121,18 @@ function spotAt(
     x,
     moreLeft,
     moreRight,
+    behindLeft,
+    behindRight,
   };
 }
 
 /** What is left on to be scribed to a wall is carried too. */
 function withScribe(atom: Atom, run: RodRun, first: boolean, last: boolean): Atom {
-  if (atom.points.length === 0) return atom;
+  if (atom.front.points.length === 0) return atom;
   const at = (x: number): Vec2 => [run.origin[0] + run.along[0] * x, run.origin[1] + run.along[1] * x];
   const more = [
     ...(first && run.left.scribe > 0 ? [at(-run.left.scribe)] : []),
     ...(last && run.right.scribe > 0 ? [at(run.length + run.right.scribe)] : []),
   ];
-  return more.length > 0 ? { ...atom, points: [...atom.points, ...more] } : atom;
+  return more.length > 0 ? { ...atom, front: { ...atom.front, points: [...atom.front.points, ...more] } } : atom;
 }

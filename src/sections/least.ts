@@ -2,10 +2,11 @@ import type { Carry, JoinMark } from '../vocabulary/job';
 import type { Part, PartDraft } from '../vocabulary/part';
 import type { FrameTimber, Rod, RodRun } from '../vocabulary/rod';
 import { chainOf, type Places } from './chain';
-import { fewest, type Studs } from './fewest';
+import { fewest } from './fewest';
 import { breachesOf, type Load } from './limits';
 import { layAlong } from './lying';
 import { loadsOf } from './sections';
+import type { Shorter } from './stretch';
 
 /** A stretch may turn out lighter than estimated by so much, noggins between other studs, mostly. Found by trial over random units. */
 const TRUE_TO = 0.02;
@@ -33,7 +34,8 @@ export interface Workshop<L extends Laid, M extends Made> {
   /** Where a run may be joined, and how far two joins of one run must be from one another, mm: by the face of the frame's timber, two of which stand at a join. */
   places(run: RodRun, face: number): ReturnType<Places>;
   apart(face: number): number;
-  /** How many studs stand by the centres only. */
+  /** As in `Shorter`; the least length behind which a carcass of that timber's face stands. */
+  leastBehind(face: number): number;
   studsByCentres(from: number, to: number, needed: readonly number[], timber: FrameTimber): number;
 }
 
@@ -43,15 +45,18 @@ export interface Workshop<L extends Laid, M extends Made> {
  */
 export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<L, M>, carry: Carry): M {
   const whole = shop.layOut([]);
-  const { face } = whole.rod.timber;
-  const lying = layAlong(whole.rod.runs, whole.drafts, shop.weigh);
-  const chain = chainOf(whole.rod, lying, (run) => behindPillars(shop.places(run, face)));
-  const studs: Studs = (from, to, needed) => shop.studsByCentres(from, to, needed, whole.rod.timber);
+  const lying = layAlong(whole.rod, whole.drafts, shop.weigh);
+  const chain = chainOf(whole.rod, lying, (run) => behindPillars(shop.places(run, whole.rod.timber.face)));
+  const { timber, carcass } = whole.rod;
+  const shorter: Shorter = {
+    studs: (from, to, needed) => shop.studsByCentres(from, to, needed, timber),
+    leastBehind: carcass ? shop.leastBehind(carcass.face) : 0,
+  };
   const known = new Map<string, Load>();
   let best: M | undefined;
   let fewestOver = Infinity;
   for (let tries = 0; tries < MOST_TRIES; tries++) {
-    const { marks, keys, over } = fewest(chain, carry, TRUE_TO, known, shop.apart(face), studs);
+    const { marks, keys, over } = fewest(chain, carry, TRUE_TO, known, shop.apart(timber.face), shorter);
     const made = shop.make(marks.length === 0 ? whole : shop.layOut(marks));
     const loads = loadsOf(made.parts, made.rod);
     const found = [...loads.values()].filter((load) => breachesOf(load, carry).some((b) => b.byCutting)).length;

@@ -1,7 +1,8 @@
 import { alongFace } from '../base/along';
 import { extentOf } from '../base/solid/extent';
+import { SAME_LENGTH } from '../base/tolerance';
 import type { PartDraft } from '../vocabulary/part';
-import type { RodRun } from '../vocabulary/rod';
+import type { Rod, RodRun } from '../vocabulary/rod';
 
 /** A part, or a piece of one, as it lies along its run: from–to along, offsets and heights. */
 export interface Lying {
@@ -14,20 +15,22 @@ export interface Lying {
   readonly meets: PartDraft['meets'];
   /** Not divided where a join is made. */
   readonly whole: boolean;
+  /** Behind the front frame: it stands there only where there is room for a carcass. */
+  readonly behind: boolean;
 }
 
 export type LyingByRun = ReadonlyMap<string, readonly Lying[]>;
 
 /** All that may leave the workshop on a section, by run. */
 export function layAlong(
-  runs: readonly RodRun[],
+  { runs, timber }: Pick<Rod, 'runs' | 'timber'>,
   drafts: readonly PartDraft[],
   weigh: (draft: PartDraft) => number,
 ): LyingByRun {
   const of = new Map(runs.map((run) => [run.id, { run, lying: [] as Lying[] }]));
   for (const draft of drafts) {
     const there = draft.fit === 'site' ? undefined : of.get(draft.run);
-    there?.lying.push(lyingIn(draft, weigh(draft), there.run));
+    there?.lying.push(lyingIn(draft, weigh(draft), there.run, timber.depth));
   }
   return new Map([...of].map(([id, { lying }]) => [id, lying]));
 }
@@ -43,18 +46,22 @@ export function inStretches(parts: readonly Lying[], lines: readonly number[]): 
   return stretches;
 }
 
-function lyingIn(part: PartDraft, weightKg: number, run: RodRun): Lying {
+function lyingIn(part: PartDraft, weightKg: number, run: RodRun, frameDepth: number): Lying {
   const [from, to] = alongFace(part, run);
   const [x, y] = run.front;
+  const line = run.origin[0] * x + run.origin[1] * y;
+  const reach = extentOf(part, [x, y, 0]);
+  const d = [reach[0] - line, reach[1] - line] as const;
   return {
     part,
     weightKg,
     from,
     to,
-    d: extentOf(part, [x, y, 0]),
+    d,
     z: extentOf(part, [0, 0, 1]),
     meets: part.meets,
     whole: !(part.dividesAtJoins ?? part.from !== 'finished'),
+    behind: d[1] <= -frameDepth + SAME_LENGTH,
   };
 }
 

@@ -43,9 +43,11 @@ function reach(end: RunEnd, timber: FrameTimber, { back }: Strip): number {
   return end.deflectionDeg > 0 ? -back * end.grows : -Infinity;
 }
 
+/** The least length behind which a cross frame stands at each end, mm. */
+export const leastBehind = (face: number): number => 2 * face + LEAST_CLEAR - SAME_LENGTH;
+
 /** Whether a piece is long enough for a cross frame at each end. */
-export const holdsTwo = (piece: Piece, { face }: Strip): boolean =>
-  piece.to - piece.from >= 2 * face + LEAST_CLEAR - SAME_LENGTH;
+export const holdsTwo = (piece: Piece, { face }: Strip): boolean => piece.to - piece.from >= leastBehind(face);
 
 /**
  * Cross frames of one piece, from left to right: one at each end and, where wished, one behind each pillar that leaves room. Worked from

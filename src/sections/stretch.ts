@@ -1,0 +1,93 @@
+import type { RodRun } from '../vocabulary/rod';
+import type { Atom, Room } from './atoms';
+import { type Chain, isJoin, type Spot } from './chain';
+import type { Load } from './limits';
+
+/** What the setting-out knows of a frame that is made shorter. mm along the run. */
+export interface Shorter {
+  /** How many studs stand by the centres only, from–to, between its ends and those that something needs (their middles). */
+  studs(from: number, to: number, needed: readonly number[]): number;
+  /** The least length behind which a carcass stands; below it there is none. */
+  readonly leastBehind: number;
+}
+
+/** What a stretch of the chain would weigh as one section, and the box it would stand in, along its longest run. Spots by number. */
+export function loadOfStretch({ spots, atoms, spans }: Chain, from: number, to: number, shorter: Shorter): Load {
+  const rooms: Room[] = [];
+  let weightKg = spots[from].moreRight + spots[to].moreLeft;
+  let longest = { run: atoms[from].run, length: 0 };
+  for (let first = from; first < to; ) {
+    const { run } = atoms[first];
+    let next = first + 1;
+    while (next < to && atoms[next].run === run) next++;
+    const pieces = atoms.slice(first, next);
+    const frame = frameOf(run, spots[first], spots[next]);
+    const stands = standsBehind(run, frame, shorter.leastBehind);
+    weightKg += weightOf(pieces, frame, shorter);
+    if (!stands) {
+      weightKg -= sum(pieces, (atom) => atom.behindKg);
+      if (first === from) weightKg -= spots[from].behindRight;
+      if (next === to) weightKg -= spots[to].behindLeft;
+    }
+    // What is mitred with a neighbour at a corner that is parted waits for it.
+    if (first === from && spots[from].kind === 'corner') weightKg -= sum(pieces, (atom) => atom.waitsLeft);
+    if (next === to && spots[to].kind === 'corner') weightKg -= sum(pieces, (atom) => atom.waitsRight);
+    const length = sum(pieces, (atom) => atom.front.length);
+    if (length > longest.length) longest = { run, length };
+    for (const atom of pieces) rooms.push(atom.front, ...(stands ? [atom.behind] : []));
+    first = next;
+  }
+  for (let k = from; k < to; k++)
+    for (const { last, atom } of spans.get(k) ?? [])
+      if (last < to) {
+        weightKg += atom.weightKg;
+        rooms.push(atom.front, atom.behind);
+      }
+  return boxed(rooms, longest.run, weightKg);
+}
+
+/** What lies between two neighbouring spots, as a load of its own. */
+export const loadOfAtom = ({ front, behind, run, weightKg }: Atom): Load => boxed([front, behind], run, weightKg);
+
+/** Whether a carcass stands behind a piece of a run: where the room that the cross frames of the whole have there is long enough. */
+function standsBehind({ crossLines }: RodRun, { from, to }: Frame, least: number): boolean {
+  if (crossLines.length === 0) return false;
+  return Math.min(to, crossLines[crossLines.length - 1].to) - Math.max(from, crossLines[0].from) >= least;
+}
+
+interface Frame {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** From where to where the frame of a run goes between two spots. */
+const frameOf = (run: RodRun, left: Spot, right: Spot): Frame => ({
+  from: isJoin(left) ? left.x : run.left.frameAt,
+  to: isJoin(right) ? right.x : run.right.frameAt,
+});
+
+/** The pieces of one run, their studs stood anew in the frame, kg. */
+function weightOf(pieces: readonly Atom[], { from, to }: Frame, shorter: Shorter): number {
+  const needed = pieces.flatMap((atom) => atom.needed);
+  const studKg = Math.max(...pieces.map((atom) => atom.studKg));
+  return sum(pieces, (atom) => atom.weightKg - atom.byCentresKg) + shorter.studs(from, to, needed) * studKg;
+}
+
+const sum = (atoms: readonly Atom[], of: (atom: Atom) => number): number => atoms.reduce((s, atom) => s + of(atom), 0);
+
+function boxed(rooms: readonly Room[], { along, front }: RodRun, weightKg: number): Load {
+  const filled = rooms.filter((room) => room.points.length > 0);
+  if (filled.length === 0) return { length: 0, depth: 0, height: 0, weightKg };
+  const reach = ([x, y]: readonly [number, number]): number => {
+    let [least, most] = [Infinity, -Infinity];
+    for (const { points } of filled)
+      for (const p of points) {
+        const at = p[0] * x + p[1] * y;
+        least = Math.min(least, at);
+        most = Math.max(most, at);
+      }
+    return most - least;
+  };
+  const height = Math.max(...filled.map((r) => r.height[1])) - Math.min(...filled.map((r) => r.height[0]));
+  return { length: reach(along), depth: reach(front), height, weightKg };
+}
