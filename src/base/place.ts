@@ -33,6 +33,12 @@ export const onFace = (face: Face, x: number, d: number, z: number): Vec3 => [
   z,
 ];
 
+/** The same point as seen from above. */
+export const inPlan = (face: Face, x: number, d: number): Vec2 => {
+  const [px, py] = onFace(face, x, d, 0);
+  return [px, py];
+};
+
 /** A plan direction as a direction in the room. */
 export const level = (v: Vec2): Vec3 => [v[0], v[1], 0];
 export const UP: Vec3 = [0, 0, 1];

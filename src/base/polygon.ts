@@ -99,3 +99,13 @@ export function clip(points: readonly Vec2[], at: Vec2, normal: Vec2): Vec2[] {
   }
   return out.length < 3 ? [] : out;
 }
+
+/** What two convex polygons share. Both counter-clockwise. */
+export const shared = (a: readonly Vec2[], b: readonly Vec2[]): readonly Vec2[] =>
+  b.reduce(
+    (left: readonly Vec2[], corner, i) => {
+      const next = b[(i + 1) % b.length];
+      return clip(left, corner, [next[1] - corner[1], corner[0] - next[0]]);
+    },
+    b.length > 0 ? a : [],
+  );

@@ -45,17 +45,18 @@ function mirroredRuns(runs: readonly Run[], lengthOf: FrameLength): Run[] {
   const count = runs.length;
   return runs.map((_, i) => {
     const from = count - 1 - i;
-    const { rhythm, flap: atItsRight, ...run } = runs[from] as Run;
-    void atItsRight;
+    const { rhythm, ...run } = runs[from] as Run;
     const corner = runs[i === count - 1 ? count - 1 : from - 1] as Run;
     const through = i === count - 1 ? corner.through : OTHER[corner.through];
     const { flap } = corner;
-    const turned = {
+    const turned: { -readonly [K in keyof Run]: Run[K] } = {
       ...run,
       deflectionDeg: corner.deflectionDeg,
       through,
-      ...(flap ? { flap: { ...flap, hinge: flap.hinge === 'left' ? ('right' as const) : ('left' as const) } } : {}),
     };
+    // A flap hangs at the corner to the next run, as the turn does.
+    delete turned.flap;
+    if (flap) turned.flap = { ...flap, hinge: flap.hinge === 'left' ? 'right' : 'left' };
     return rhythm ? { ...turned, rhythm: mirroredRhythm(rhythm, () => lengthOf(from)) } : turned;
   });
 }

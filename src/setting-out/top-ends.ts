@@ -1,3 +1,4 @@
+import { isButted } from '../base/butted';
 import { radians } from '../base/vec';
 import type { Rod, RunEnd } from '../vocabulary/rod';
 
@@ -7,19 +8,13 @@ export interface TopEnd {
   readonly perOut: number;
 }
 
-/** Whether the top is butted at a corner. A moulded front edge can't stop against a length, so inside corners are then mitred. */
-export const isButted = ({ deflectionDeg }: RunEnd, { leastButtedDeg, edge }: Rod['top']): boolean =>
-  leastButtedDeg !== undefined &&
-  Math.abs(deflectionDeg) >= leastButtedDeg &&
-  !(edge !== undefined && deflectionDeg < 0);
-
 /**
  * Where the top of a run ends: square; on the mitre; or, butted, on the neighbour's front or back edge. With φ the deflection, a line
  * parallel to the neighbour at its offset e lies e/sin φ − d·cot φ beyond the vertex at this run's offset d.
  */
 export function topEndLine(end: RunEnd, top: Rod['top'] & Pick<Rod, 'depth'>): TopEnd {
   if (end.kind !== 'corner' || end.toReturn) return { at: end.topBeyond, perOut: 0 };
-  if (!isButted(end, top)) return { at: 0, perOut: end.grows };
+  if (!isButted(end.deflectionDeg, top.leastButtedDeg, top.edge !== undefined)) return { at: 0, perOut: end.grows };
   const { overhang, depth } = top;
   const turn = radians(end.deflectionDeg);
   // Through: as far as the neighbour's far edge. Butting: up to the through length's near edge.

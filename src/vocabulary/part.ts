@@ -50,7 +50,7 @@ export type BuildStage = 'framed' | 'clad' | 'finished';
 export interface Hold {
   readonly by: 'screw' | 'brad' | 'bolt' | 'dowel' | 'glue';
   readonly through: number;
-  /** `ends`: `each` at each end; `timber`: along the edges and wherever it crosses timber, at `centres`; `length`: along it at `centres`; `each`: so many in all. */
+  /** `ends`: `each` at each end; `length`: along it at `centres`; `sheet`: round its edges and wherever it crosses timber, at so much; `all`: `each` in all. */
   readonly where:
     | { readonly at: 'ends'; readonly each: number }
     | { readonly at: 'length'; readonly centres: number }

@@ -1,11 +1,10 @@
-import { onFace } from '../../base/place';
-import { clip, polygonArea } from '../../base/polygon';
-import { add2, scale2, sub2 } from '../../base/vec';
+import { isButted } from '../../base/butted';
+import { cutAt, stripOf } from '../../base/floor';
+import { inPlan } from '../../base/place';
+import { clip, polygonArea, shared } from '../../base/polygon';
+import { scale2 } from '../../base/vec';
 import type { Vec2 } from '../../vocabulary/geometry';
-import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
-
-/** Longer than any run: a strip to be cut at its corners. */
-const FAR = 1e6;
+import type { Rod, RodRun } from '../../vocabulary/rod';
 
 /** A rectangle beside a run's frame line: x along it, d in front of its frame's face. */
 export interface Patch {
@@ -31,21 +30,16 @@ export function standIn(
     if (others.except.includes(other.id)) return [];
     // A return has no top of its own behind its frame.
     const back = other.jobIndex === null ? Math.max(others.back, -rod.timber.depth) : others.back;
-    const shared = polygonArea(common(floorOf(rod, other, { face, back, tops: others.tops }), wanted));
-    return shared > 1 ? [{ run: other.id }] : [];
+    const area = polygonArea(shared(floorOf(rod, other, { face, back, tops: others.tops }), wanted));
+    return area > 1 ? [{ run: other.id }] : [];
   });
 }
 
-const point = (run: RodRun, x: number, d: number): Vec2 => {
-  const p = onFace(run, x, d, 0);
-  return [p[0], p[1]];
-};
-
 const rectangle = (run: RodRun, { from, to, back, face }: Patch): readonly Vec2[] => [
-  point(run, from, face),
-  point(run, to, face),
-  point(run, to, back),
-  point(run, from, back),
+  inPlan(run, from, face),
+  inPlan(run, to, face),
+  inPlan(run, to, back),
+  inPlan(run, from, back),
 ];
 
 interface Strip {
@@ -54,33 +48,18 @@ interface Strip {
   readonly tops: boolean;
 }
 
-/** Whether the top is butted at a corner; with a moulded front edge inside corners are mitred. */
-const isButted = ({ deflectionDeg }: RunEnd, { leastButtedDeg, edge }: Rod['top']): boolean =>
-  leastButtedDeg !== undefined &&
-  Math.abs(deflectionDeg) >= leastButtedDeg &&
-  (deflectionDeg > 0 || edge === undefined);
-
-function floorOf({ runs, top }: Rod, run: RodRun, strip: Strip): readonly Vec2[] {
-  const { face, back, tops } = strip;
+function floorOf({ runs, top }: Rod, run: RodRun, { face, back, tops }: Strip): readonly Vec2[] {
   return (['left', 'right'] as const).reduce(
     (polygon: readonly Vec2[], side) => {
       const end = run[side];
-      const away = side === 'left' ? -1 : 1;
       const other = end.kind === 'corner' && !end.toReturn ? runs.find((r) => r.id === end.neighbour) : undefined;
-      if (other && tops && end.through && isButted(end, top)) {
+      const butted = isButted(end.deflectionDeg, top.leastButtedDeg, top.edge !== undefined);
+      if (other && tops && end.through && butted) {
         const outside = end.deflectionDeg > 0;
-        return clip(polygon, point(other, 0, outside ? face : back), scale2(other.front, outside ? 1 : -1));
+        return clip(polygon, inPlan(other, 0, outside ? face : back), scale2(other.front, outside ? 1 : -1));
       }
-      const ahead = other ? add2(run.along, other.along) : run.along;
-      return clip(polygon, point(run, side === 'left' ? 0 : run.length, 0), scale2(ahead, away));
+      return cutAt(polygon, runs, run, side, (e) => !e.toReturn);
     },
-    rectangle(run, { from: -FAR, to: FAR, back, face }),
+    stripOf(run, face, back),
   );
 }
-
-/** What two convex polygons share. */
-const common = (a: readonly Vec2[], b: readonly Vec2[]): readonly Vec2[] =>
-  b.reduce((left: readonly Vec2[], corner, i) => {
-    const side = sub2(b[(i + 1) % b.length], corner);
-    return clip(left, corner, [side[1], -side[0]]);
-  }, a);

@@ -1,7 +1,9 @@
-import { onFace } from '../../base/place';
+import { isButted as isButtedBy } from '../../base/butted';
+import { stripOf } from '../../base/floor';
+import { inPlan } from '../../base/place';
 import { clip } from '../../base/polygon';
 import { add2, dot2, scale2, sub2 } from '../../base/vec';
-import type { Vec2, Vec3 } from '../../vocabulary/geometry';
+import type { Vec2 } from '../../vocabulary/geometry';
 import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
 
 /** How corners are made. A moulded front edge can't stop against a length that goes through, so inside corners are then mitred. */
@@ -9,9 +11,6 @@ export interface CornerJoint {
   readonly corner: 'mitred' | 'butted';
   readonly mitredInside: boolean;
 }
-
-/** Longer than any top: a strip to be cut at its ends. */
-const FAR = 1e6;
 
 /** Below this turn a butted corner would end in slivers, so it is mitred (degrees; common practice, no source). */
 export const LEAST_BUTTED_DEG = 45;
@@ -22,12 +21,7 @@ export const LEAST_BUTTED_DEG = 45;
  */
 export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly Vec2[] {
   const { overhang } = rod.top;
-  const strip: readonly Vec2[] = [
-    point(run, -FAR, overhang),
-    point(run, FAR, overhang),
-    point(run, FAR, overhang - rod.depth),
-    point(run, -FAR, overhang - rod.depth),
-  ];
+  const strip = stripOf(run, overhang, overhang - rod.depth);
   const cut = (['left', 'right'] as const).reduce((polygon: readonly Vec2[], side) => {
     const { at, beyond } = endOf(rod, run, side, joint);
     return clip(polygon, at, beyond);
@@ -40,7 +34,7 @@ export function topOutline(rod: Rod, run: RodRun, joint: CornerJoint): readonly 
 
 /** Whether a corner is butted. */
 export const isButted = (end: RunEnd, { corner, mitredInside }: CornerJoint): boolean =>
-  corner === 'butted' && Math.abs(end.deflectionDeg) >= LEAST_BUTTED_DEG && !(mitredInside && end.deflectionDeg < 0);
+  isButtedBy(end.deflectionDeg, corner === 'butted' ? LEAST_BUTTED_DEG : undefined, mitredInside);
 
 /** Whether the top of a run meets another length at this end: a corner that is no return, with a top on its other side. */
 export const meetsAt = (end: RunEnd, neighbour: RodRun | undefined): boolean =>
@@ -57,18 +51,13 @@ function endOf(rod: Rod, run: RodRun, side: 'left' | 'right', joint: CornerJoint
   const away = side === 'left' ? -1 : 1;
   const vertex = side === 'left' ? 0 : run.length;
   if (end.kind !== 'corner' || end.toReturn)
-    return { at: point(run, vertex + away * end.topBeyond, 0), beyond: scale2(run.along, away) };
+    return { at: inPlan(run, vertex + away * end.topBeyond, 0), beyond: scale2(run.along, away) };
   const other = rod.runs.find((r) => r.id === end.neighbour) as RodRun;
-  if (!isButted(end, joint)) return { at: point(run, vertex, 0), beyond: scale2(add2(run.along, other.along), away) };
+  if (!isButted(end, joint)) return { at: inPlan(run, vertex, 0), beyond: scale2(add2(run.along, other.along), away) };
   const outside = end.deflectionDeg > 0;
   const front = rod.top.overhang;
   const back = front - rod.depth;
   // Through: as far as the neighbour's far edge. Butting: up to the through length's near edge.
   const edge = outside === end.through ? front : back;
-  return { at: point(other, 0, edge), beyond: outside ? other.front : scale2(other.front, -1) };
+  return { at: inPlan(other, 0, edge), beyond: outside ? other.front : scale2(other.front, -1) };
 }
-
-const point = (run: RodRun, x: number, d: number): Vec2 => {
-  const p: Vec3 = onFace(run, x, d, 0);
-  return [p[0], p[1]];
-};
