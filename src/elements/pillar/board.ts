@@ -52,7 +52,7 @@ export function board(
     edges: grows && more !== 0 ? [bevelled(pillar.where, grows.deflectionDeg, face - more)] : [],
     grooves: flutes,
     ...(grows && pillar.where !== 'between' ? { meets: pillar.where } : {}),
-    holds: onSkin(layer.outer - layer.inner, layer.inner, ALONG),
+    holds: onSkin(layer.outer - layer.inner, ALONG),
     ...(scribed > 0
       ? {
           oversize: [

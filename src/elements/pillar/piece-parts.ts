@@ -29,7 +29,6 @@ export function makerOf(piece: PieceAt, { rod, book }: Pick<Bench, 'rod' | 'book
   const make: Make = {
     piece,
     inner,
-    skin: inner - (rod.layers.frame?.outer ?? 0),
     back: -rod.timber.depth,
     section: mouldedSection(high - low, thickness, arrises),
     edges: run
@@ -58,8 +57,7 @@ interface Make {
   readonly section: Outline;
   readonly edges: readonly EdgeWork[];
   readonly inner: number;
-  /** Thickness of the cladding behind it, and how far a piece that turns an end runs back. */
-  readonly skin: number;
+  /** How far a piece that turns an end runs back. */
   readonly back: number;
 }
 
@@ -67,7 +65,7 @@ function drawn(
   run: RodRun,
   pillar: PillarMark,
   { left, right }: Ends,
-  { piece: { which, sheet, thickness, low }, section, edges, inner, skin, back }: Make,
+  { piece: { which, sheet, thickness, low }, section, edges, inner, back }: Make,
 ): readonly PartDraft[] {
   const mitred = left.how === 'mitred' || right.how === 'mitred';
   const scribed = pillar.where === 'between' ? 0 : run[pillar.where].scribe;
@@ -80,7 +78,7 @@ function drawn(
     edges,
     grooves: [],
     where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
-    holds: onSkin(thickness, skin, SMALL),
+    holds: onSkin(thickness, SMALL),
   } as const;
   const main: PartDraft = {
     ...common,

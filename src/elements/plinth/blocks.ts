@@ -37,7 +37,7 @@ export function blocks(decisions: Decisions, bench: Pick<Bench, 'rod' | 'book'>)
             name: mitred ? 'corner plinth block' : 'plinth block',
             where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
             from: 'finished',
-            holds: onSkin(strip.thickness, strip.inner, SMALL),
+            holds: onSkin(strip.thickness, SMALL),
           }),
         );
       }

@@ -24,7 +24,7 @@ export function plain(decisions: Decisions, bench: Bench): Made {
     code: 'PB',
     name: 'plinth board',
     from: 'finished',
-    holds: onSkin(strip.thickness, strip.inner, ALONG),
+    holds: onSkin(strip.thickness, ALONG),
     turns: decisions.endReturn,
   });
   return strip.fault ? { ...made, findings: [strip.fault, ...made.findings] } : made;

@@ -124,7 +124,7 @@ export function returnsOf(run: RodRun, strip: Strip, ends: Ends, depth: number):
         name: 'plinth return',
         where: `${side} end`,
         from: 'finished',
-        holds: onSkin(strip.thickness, 0, SMALL),
+        holds: onSkin(strip.thickness, SMALL),
       }),
       ...returned(run, side, strip.section, { x: ends[side].x, front: strip.inner, back: -depth, z: 0 }),
     }));
