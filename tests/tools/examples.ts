@@ -33,7 +33,7 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
         notes: 'An invented hall. Deliveries by the kitchen door.',
       },
       // Three helpers carry, at 25 kg each; a medium van.
-      carry: { ...start.carry, people: 3 },
+      carry: { ...start.carry, people: 3, vanLength: 3000 },
       unit: {
         ...start.unit,
         name: unit.name,
@@ -188,7 +188,7 @@ export function examples(rooms: readonly RoomWords[]): Readonly<Record<string, J
         openings: [
           opening('Till socket', 1, 1050, 590),
           opening('Water', 1, 3050, 300, { use: 'pipe', width: 60 }),
-          opening('Tap', 1, 2900, 480, { through: 'top', use: 'pipe', width: 38 }),
+          opening('Tap', 1, 3750, 480, { through: 'top', use: 'pipe', width: 38 }),
         ],
         bays: [
           bay(1, 2, { purpose: 'shelves', count: 2 }),
