@@ -1,5 +1,5 @@
 import { SAME_LENGTH } from '../../base/tolerance';
-import { closes, NOISE, type Span, stretched } from './spans';
+import { closes, LAST_DIGITS, NOISE, type Span, stretched } from './spans';
 
 export type { Span } from './spans';
 
@@ -45,6 +45,23 @@ export function divide(
   const even = Array.from({ length: lengths - 1 }, (_, i) => from + mean * (i + 1));
   const allowed = even.every((x) => places.some((p) => x >= p.from && x <= p.to));
   if (allowed && mean <= limits.longest - Math.max(limits.leftOn, limits.rightOn) && mean >= limits.apart) return even;
+  const { least, most } = boundsOf(task, lengths);
+  const joints = walkBack(task, lengths, least, most);
+  // Of places as good but for their last digits the same is taken always, though those digits shut one of them out.
+  const alike = placesOf(
+    task,
+    walkBack(task, lengths, Math.max(limits.apart, least - LAST_DIGITS), most + LAST_DIGITS),
+  );
+  if (alike.join() === placesOf(task, joints).join()) return joints;
+  const there: Task = { ...task, places: places.filter((_, i) => alike.includes(i)) };
+  const bounds = boundsOf(there, lengths);
+  return walkBack(there, lengths, bounds.least, bounds.most);
+}
+
+/** How short the longest of so many lengths can be, and then how long the shortest. */
+function boundsOf(task: Task, lengths: number): { readonly least: number; readonly most: number } {
+  const { from, to, limits } = task;
+  const mean = (to - from) / lengths;
   let [low, high] = [mean, limits.longest];
   for (let i = 0; i < HALVINGS; i++) {
     const most = (low + high) / 2;
@@ -58,8 +75,12 @@ export function divide(
     if (reach(task, lengths, tried, most)) least = tried;
     else tooMuch = tried;
   }
-  return walkBack(task, reach(task, lengths, least, most) ?? [], least, most);
+  return { least, most };
 }
+
+/** In which of the places the joints lie. */
+const placesOf = ({ places }: Task, joints: readonly number[]): readonly number[] =>
+  joints.map((x) => places.findIndex((p) => x <= p.to + LAST_DIGITS));
 
 /** Whether it can be divided so at all. */
 export const divides = (from: number, to: number, places: readonly Span[], limits: Limits): boolean =>
@@ -97,12 +118,9 @@ function reach(task: Task, lengths: number, least: number, most: number): readon
 const capped = (most: number, { longest }: Limits, leftOn: number): number => Math.min(most, longest - leftOn);
 
 /** Takes the joints from the last to the first, each as near as can be to where it would divide evenly what is left of it. */
-function walkBack(
-  { from, to, limits }: Task,
-  reached: readonly (readonly Span[])[],
-  least: number,
-  most: number,
-): readonly number[] {
+function walkBack(task: Task, lengths: number, least: number, most: number): readonly number[] {
+  const { from, to, limits } = task;
+  const reached = reach(task, lengths, least, most) ?? [];
   const joints: number[] = [];
   let after = to;
   for (let i = reached.length - 1; i >= 0; i--) {

@@ -1,6 +1,7 @@
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Vec2 } from '../../vocabulary/geometry';
 import { divide, divides, type Limits, type Span } from './divide';
+import { LAST_DIGITS } from './spans';
 
 /** Something that a joint keeps clear of, along the run. A join has no width. */
 export interface Block extends Span {
@@ -25,9 +26,6 @@ export interface Jointed {
 
 /** Halvings by which the greatest clearance is found: to a thousandth of a millimetre and less. */
 const HALVINGS = 30;
-
-/** More than the halving and the rounding of a mirrored join leave uncertain, mm, and far less than a rule shows. */
-const LAST_DIGITS = 1e-4;
 
 /** Ends of a top, from its outline (x along the run, y back from the front edge): to its far points, and within its ends' slant. */
 export function reachOf(outline: readonly Vec2[]): Reach {

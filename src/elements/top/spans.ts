@@ -7,6 +7,9 @@ export interface Span {
 /** Noise of the last digits, mm. */
 export const NOISE = 1e-9;
 
+/** More than the halving and the rounding of a mirrored join leave uncertain, mm, and far less than a rule shows. */
+export const LAST_DIGITS = 1e-4;
+
 /** Whether a length from `least` to `most` leads from one of the stretches to the end. */
 export const closes = (at: readonly Span[], to: number, least: number, most: number): boolean =>
   least <= most + NOISE && at.some((s) => s.from <= to - least + NOISE && s.to >= to - most - NOISE);
