@@ -1,3 +1,4 @@
+import { remembered } from './base/remembered';
 import { checkAll } from './checks/index';
 import { type ElevationKind, elevationOf } from './drawings/elevation';
 import { rodDrawing as drawRod } from './drawings/rod';
@@ -12,6 +13,7 @@ import { surveyedFloorScribes, wallScribes } from './making/scribes';
 import { makeParts, weightOf } from './parts/make';
 import { totalsOf } from './parts/totals';
 import { fittings } from './sections/assign';
+import { type Bundle, bundlesOf } from './sections/bundles';
 import { inFewestSections } from './sections/least';
 import { joinsOf, sectionsOf } from './sections/sections';
 import { leastBehind } from './setting-out/cross-lines';
@@ -27,7 +29,7 @@ import type { Job, JoinMark } from './vocabulary/job';
 import type { Layout, Making } from './vocabulary/making';
 import type { Part, PartDraft } from './vocabulary/part';
 import type { Result } from './vocabulary/result';
-import type { Demands, Mark } from './vocabulary/rod';
+import type { Mark, Rod } from './vocabulary/rod';
 
 export { cautionsOf } from './checks/cautions';
 export { writeJob } from './job/write';
@@ -44,26 +46,20 @@ export const layers: readonly string[] = layersOf(rooms);
 /** A job to start from, with the default stock book. */
 export const newJob = (name: string): Job => startJob(name, rooms);
 
-const memo = new WeakMap<Job, Design>();
-
 /**
  * Everything worked out from a job, in one direction: job → rod → backing → framing → parts → findings and totals.
- * Always returns something drawable for a job that passed the schema; what can't be built is a finding. Memoised by reference.
+ * Always returns something drawable for a job that passed the schema; what can't be built is a finding. The last
+ * few are remembered by reference.
  */
-export function design(job: Job): Design {
-  const known = memo.get(job);
-  if (known) return known;
-  const made = workOut(job);
-  memo.set(job, made);
-  return made;
-}
+export const design: (job: Job) => Design = remembered(workOut);
 
 function workOut(job: Job): Design {
   const book = bookOf(job);
   const demands = rooms.map((room) => room.demands(job.unit.elements[room.kind], book));
-  const made = parted(job, book, (joins) => lay(job, book, demands, joins));
+  const rodWith = setOut(job, demands);
+  const made = parted(job, book, (joins) => lay(job, book, rodWith(joins)));
   const { rod, openings, framing, parts } = made;
-  const sections = sectionsOf(parts, rod, job.carry);
+  const sections = sectionsOf(made.bundles, rod, job.carry);
   const joins = joinsOf(rod, job.fit);
   const scribes = wallScribes(job, rod);
   const floorScribes = surveyedFloorScribes(job, parts, rod);
@@ -85,16 +81,8 @@ function workOut(job: Job): Design {
   };
 }
 
-const makings = new WeakMap<Design, Making>();
-
-/** Everything about making a design: fixings, spacers, steps, maps, what waits on site. Worked out when asked for; memoised by reference. */
-export function making(made: Design): Making {
-  const known = makings.get(made);
-  if (known) return known;
-  const worked = makingOf(made);
-  makings.set(made, worked);
-  return worked;
-}
+/** Everything about making a design: fixings, spacers, steps, maps, what waits on site. Worked out when asked for; remembered like a design. */
+export const making: (made: Design) => Making = remembered(makingOf);
 
 /**
  * Ways to set out the frames of a job, fewest different spacers first, each with what would have to be decided otherwise; the layout as
@@ -118,7 +106,7 @@ export function layoutsBySpacers(job: Job): readonly Layout[] {
     const tried = { ...elements, [room.kind]: { ...elements[room.kind], ...only(setting) } };
     const other = { ...job, unit: { ...job.unit, elements: tried } };
     const demands = rooms.map((one) => one.demands(tried[one.kind], book));
-    return framedUp(other, book, demands, joins);
+    return framedUp(other, book, setOut(other, demands)(joins));
   });
 }
 
@@ -137,7 +125,7 @@ function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) =>
   const densityOf = (material: string): number => book.any(material).densityKgM3;
   const make = ({ drafts, ...laid }: Laid): Built => {
     const parts = makeParts(drafts, densityOf, job.tools.roundingStep, fittings(laid.rod.runs));
-    return { ...laid, parts };
+    return { ...laid, parts, bundles: bundlesOf(parts, laid.rod) };
   };
   if (joins.by !== 'least') return make(layOut(joins.by === 'hand' ? joins.at : []));
   return inFewestSections(
@@ -154,10 +142,10 @@ function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) =>
   );
 }
 
-/** One way through the stages up to what the rooms make, with the joins where they are said to be. */
-function lay(job: Job, book: JobBook, demands: readonly Demands[], joins: readonly JoinMark[]): Laid {
+/** One way through the stages from the rod to what the rooms make. */
+function lay(job: Job, book: JobBook, rod: Rod): Laid {
   const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
-  const { rod, openings, framing, findings: framed } = framedUp(job, book, demands, joins);
+  const { openings, framing, findings: framed } = framedUp(job, book, rod);
   const bench = { rod, framing, book, openings };
   const made = rooms.map((room) => room.parts(decided(room.kind), bench));
   const findings = [...framed, ...made.flatMap((m) => m.findings)];
@@ -165,14 +153,8 @@ function lay(job: Job, book: JobBook, demands: readonly Demands[], joins: readon
 }
 
 /** The stages before any part is made. */
-function framedUp(
-  job: Job,
-  book: JobBook,
-  demands: readonly Demands[],
-  joins: readonly JoinMark[],
-): Omit<Built, 'parts'> {
+function framedUp(job: Job, book: JobBook, rod: Rod): Framed {
   const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
-  const rod = setOut(job, demands, joins);
   const bare = { rod, book };
   const inTheWay = rooms.flatMap((room) => room.obstacles?.(decided(room.kind), bare) ?? []);
   const { openings, framing, findings } = frameRound(rod, job.unit.openings, inTheWay, (placed) =>
@@ -181,8 +163,9 @@ function framedUp(
   return { rod, openings, framing, findings: [...rod.findings, ...findings] };
 }
 
-type Built = Pick<Design, 'rod' | 'openings' | 'framing' | 'parts' | 'findings'>;
-type Laid = Omit<Built, 'parts'> & { readonly drafts: readonly PartDraft[] };
+type Framed = Pick<Design, 'rod' | 'openings' | 'framing' | 'findings'>;
+type Laid = Framed & { readonly drafts: readonly PartDraft[] };
+type Built = Framed & { readonly parts: readonly Part[]; readonly bundles: readonly Bundle[] };
 
 /** Each run's marks from every room, from its own parts there, in order along the run. */
 function marksOf(runs: Design['rod']['runs'], parts: readonly Part[]): Readonly<Record<string, readonly Mark[]>> {

@@ -11,9 +11,9 @@ export interface Line {
 /** From where to where a placed shape reaches along a face, mm from the start of its line. */
 export function alongFace(
   placed: { readonly shape: Shape; readonly place: Place },
-  { origin, along: [x, y] }: Line,
+  { origin, along }: Line,
 ): readonly [number, number] {
-  const start = origin[0] * x + origin[1] * y;
-  const [from, to] = extentOf(placed, [x, y, 0]);
-  return [from - start, to - start];
+  const start = origin[0] * along[0] + origin[1] * along[1];
+  const reach = extentOf(placed, [along[0], along[1], 0]);
+  return [reach[0] - start, reach[1] - start];
 }

@@ -28,5 +28,8 @@ export function intoBays({ heights, frameHeight }: Foot & { readonly frameHeight
 }
 
 /** How far what stands into the bays reaches there between two heights, mm. */
-export const reachBetween = (there: readonly IntoBay[], low: number, high: number): number =>
-  Math.max(0, ...there.filter((z) => z.low < high && z.high > low).map((z) => z.by));
+export function reachBetween(there: readonly IntoBay[], low: number, high: number): number {
+  let reach = 0;
+  for (const z of there) if (z.low < high && z.high > low) reach = Math.max(reach, z.by);
+  return reach;
+}

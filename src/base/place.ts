@@ -61,7 +61,10 @@ export interface BetweenCorners {
 export const pastCorners = (
   { length, left, right }: BetweenCorners,
   piece: { readonly from: number; readonly to: number; readonly inner: number; readonly outer: number },
-): number =>
-  Math.max(
-    ...[piece.inner, piece.outer].flatMap((d) => [-left.grows * d - piece.from, piece.to - length - right.grows * d]),
+): number => {
+  const { from, to, inner, outer } = piece;
+  return Math.max(
+    -Math.min(left.grows * inner, left.grows * outer) - from,
+    to - length - Math.min(right.grows * inner, right.grows * outer),
   );
+};

@@ -35,9 +35,13 @@ export function polygonCentroid(points: readonly Vec2[]): Vec2 {
 /** Smallest and greatest coordinates of some points. Throws for none. */
 export function polygonBounds(points: readonly Vec2[]): { min: Vec2; max: Vec2 } {
   if (points.length === 0) throw new Error('no points, so no bounds');
-  let [x0, y0] = points[0];
-  let [x1, y1] = [x0, y0];
-  for (const [x, y] of points) {
+  let x0 = points[0][0];
+  let y0 = points[0][1];
+  let x1 = x0;
+  let y1 = y0;
+  for (const p of points) {
+    const x = p[0];
+    const y = p[1];
     if (x < x0) x0 = x;
     if (x > x1) x1 = x;
     if (y < y0) y0 = y;

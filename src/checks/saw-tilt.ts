@@ -6,9 +6,10 @@ import type { Part } from '../vocabulary/part';
 /** Bevels, at ends and along edges, beyond what the saw's blade tilts to. */
 export function sawTilt({ job, parts }: { readonly job: Job; readonly parts: readonly Part[] }): readonly Finding[] {
   const { mostTiltDeg } = job.tools;
-  return parts.flatMap((part): Finding[] => {
-    const tilt = Math.max(...part.ends.map((end) => end.tiltDeg), ...part.edges.map(bevelOf));
-    if (tilt <= mostTiltDeg + SAME_ANGLE_DEG) return [];
+  return parts.flatMap((part): readonly Finding[] => {
+    let tilt = Math.max(part.ends[0].tiltDeg, part.ends[1].tiltDeg);
+    for (const edge of part.edges) tilt = Math.max(tilt, bevelOf(edge));
+    if (tilt <= mostTiltDeg + SAME_ANGLE_DEG) return NONE;
     return [
       {
         severity: 'warn',
@@ -24,5 +25,7 @@ export function sawTilt({ job, parts }: { readonly job: Job; readonly parts: rea
     ];
   });
 }
+
+const NONE: readonly Finding[] = [];
 
 const bevelOf = ({ work, angleDeg }: Part['edges'][number]): number => (work === 'bevelled' ? (angleDeg ?? 0) : 0);

@@ -17,12 +17,12 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
   let first = Infinity;
   let last = -Infinity;
   let shortPoint = Infinity;
-  for (const [u, v] of flatten(endSection(stick))) {
-    const from = at(start, u, v);
-    const to = at(end, u, v);
-    first = Math.min(first, from);
-    last = Math.max(last, to);
-    shortPoint = Math.min(shortPoint, to - from);
+  for (const p of flatten(endSection(stick))) {
+    const from = at(start, p[0], p[1]);
+    const to = at(end, p[0], p[1]);
+    if (from < first) first = from;
+    if (to > last) last = to;
+    if (to - from < shortPoint) shortPoint = to - from;
   }
   return {
     size: { length: last - first, ...sides },

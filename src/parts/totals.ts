@@ -8,25 +8,30 @@ import type { Part } from '../vocabulary/part';
  * metres of sheets and hardwood by length × width), and the box they stand in, along the first run (x), across it, and up. Materials in the order in which they first appear. No parts: all zero.
  */
 export function totalsOf(parts: readonly Part[], itemOf: (material: string) => StockItem): Totals {
-  const materials = new Map<string, MaterialTotal>();
+  const materials = new Map<string, Summed<MaterialTotal>>();
   let weightKg = 0;
   for (const part of parts) {
     const item = itemOf(part.material);
     const byLength = item.kind === 'timber' || item.kind === 'moulding';
     const amount = byLength ? part.size.length / 1000 : (part.size.length * part.size.width) / 1e6;
-    const before = materials.get(part.material);
-    materials.set(part.material, {
-      material: part.material,
-      name: item.name,
-      unit: byLength ? 'm' : 'm²',
-      amount: (before?.amount ?? 0) + amount,
-      parts: (before?.parts ?? 0) + 1,
-      weightKg: (before?.weightKg ?? 0) + part.weightKg,
-    });
+    let total = materials.get(part.material);
+    if (!total) {
+      total = {
+        ...{ material: part.material, name: item.name, unit: byLength ? 'm' : 'm²' },
+        ...{ amount: 0, parts: 0, weightKg: 0 },
+      };
+      materials.set(part.material, total);
+    }
+    total.amount += amount;
+    total.parts++;
+    total.weightKg += part.weightKg;
     weightKg += part.weightKg;
   }
   return { weightKg, parts: parts.length, materials: [...materials.values()], overall: overallOf(parts) };
 }
+
+/** A total that is still being summed. */
+type Summed<T> = { -readonly [K in keyof T]: T[K] };
 
 function overallOf(parts: readonly Part[]): Totals['overall'] {
   if (parts.length === 0) return { length: 0, depth: 0, height: 0 };
@@ -35,8 +40,8 @@ function overallOf(parts: readonly Part[]): Totals['overall'] {
   for (const part of parts) {
     const { min, max } = boundsInRoom(part);
     for (let k = 0; k < 3; k++) {
-      low[k] = Math.min(low[k], min[k]);
-      high[k] = Math.max(high[k], max[k]);
+      if (min[k] < low[k]) low[k] = min[k];
+      if (max[k] > high[k]) high[k] = max[k];
     }
   }
   return { length: high[0] - low[0], depth: high[1] - low[1], height: high[2] - low[2] };

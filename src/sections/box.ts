@@ -1,3 +1,4 @@
+import { level, UP } from '../base/place';
 import { extentOf } from '../base/solid/extent';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
@@ -29,23 +30,23 @@ export function boxOf(parts: readonly Part[], rod: Rod, pieces: Section['pieces'
     ),
   );
   const reach = (direction: Vec2): number => {
-    let [least, most] = [Infinity, -Infinity];
-    for (const part of parts) {
-      const [a, b] = extentOf(part, [direction[0], direction[1], 0]);
-      least = Math.min(least, a);
-      most = Math.max(most, b);
-    }
-    for (const [x, y] of leftOn) {
-      least = Math.min(least, x * direction[0] + y * direction[1]);
-      most = Math.max(most, x * direction[0] + y * direction[1]);
-    }
+    const ahead = level(direction);
+    let least = Infinity;
+    let most = -Infinity;
+    const to = (a: number, b: number): void => {
+      if (a < least) least = a;
+      if (b > most) most = b;
+    };
+    for (const part of parts) to(...extentOf(part, ahead));
+    for (const [x, y] of leftOn) to(x * direction[0] + y * direction[1], x * direction[0] + y * direction[1]);
     return most - least;
   };
-  let [low, high] = [Infinity, -Infinity];
+  let low = Infinity;
+  let high = -Infinity;
   for (const part of parts) {
-    const [a, b] = extentOf(part, [0, 0, 1]);
-    low = Math.min(low, a);
-    high = Math.max(high, b);
+    const upright = extentOf(part, UP);
+    low = Math.min(low, upright[0]);
+    high = Math.max(high, upright[1]);
   }
   return { length: reach(along), depth: reach(front), height: high - low };
 }

@@ -1,11 +1,11 @@
 import type { Carry, JoinMark } from '../vocabulary/job';
-import type { Part, PartDraft } from '../vocabulary/part';
+import type { PartDraft } from '../vocabulary/part';
 import type { FrameTimber, Rod, RodRun } from '../vocabulary/rod';
+import type { Bundle } from './bundles';
 import { chainOf, type Places } from './chain';
 import { fewest } from './fewest';
 import { breachesOf, type Load } from './limits';
 import { layAlong } from './lying';
-import { loadsOf } from './sections';
 import type { Shorter } from './stretch';
 
 /** A stretch may turn out lighter than estimated by so much, noggins between other studs, mostly. Found by trial over random units. */
@@ -21,7 +21,7 @@ interface Laid {
 
 interface Made {
   readonly rod: Rod;
-  readonly parts: readonly Part[];
+  readonly bundles: readonly Bundle[];
 }
 
 /** How a unit is made, for one that may be taken apart. */
@@ -58,8 +58,8 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const { marks, keys, over } = fewest(chain, carry, TRUE_TO, known, shop.apart(timber.face), shorter);
     const made = shop.make(marks.length === 0 ? whole : shop.layOut(marks));
-    const loads = loadsOf(made.parts, made.rod);
-    const found = [...loads.values()].filter((load) => breachesOf(load, carry).some((b) => b.byCutting)).length;
+    const loads = made.bundles.map(({ id, size, weightKg }) => ({ id, load: { ...size, weightKg } }));
+    const found = loads.filter(({ load }) => breachesOf(load, carry).some((b) => b.byCutting)).length;
     if (found < fewestOver) {
       best = made;
       fewestOver = found;
@@ -67,7 +67,7 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
     if (found <= over) break;
     // Sections come in the order of their stretches; one of which nothing is made is left out of the list.
     const order = [...new Set(made.rod.runs.filter((run) => run.sound).flatMap((run) => run.sections))];
-    for (const [id, load] of loads) known.set(keys[order.indexOf(id)], load);
+    for (const { id, load } of loads) known.set(keys[order.indexOf(id)], load);
   }
   return best ?? shop.make(whole);
 }

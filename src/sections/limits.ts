@@ -58,6 +58,7 @@ const over = (what: string, value: number, limit: number, source: string): reado
 
 /** Through an opening end-on: upright, or on its back. What is nearest to passing is told. */
 function through(what: string, depth: number, height: number, wide: number, high: number): readonly Breach[] {
+  if (passes(depth, height, wide, high)) return [];
   const ways = [
     [
       { what: `depth through ${what}`, value: depth, limit: wide },
@@ -72,6 +73,9 @@ function through(what: string, depth: number, height: number, wide: number, high
   const [best] = [...ways].sort((a, b) => worst(a) - worst(b));
   return best.map((breach) => ({ ...breach, source: 'the job: clear sizes', byCutting: false }));
 }
+
+const passes = (depth: number, height: number, wide: number, high: number): boolean =>
+  (depth <= wide + NOISE && height <= high + NOISE) || (height <= wide + NOISE && depth <= high + NOISE);
 
 function round({ length, depth, height }: Load, { corridorBefore, corridorAfter }: Carry): readonly Breach[] {
   if (corridorBefore === 0 || corridorAfter === 0) return [];

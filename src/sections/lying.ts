@@ -1,4 +1,5 @@
 import { alongFace } from '../base/along';
+import { UP } from '../base/place';
 import { extentOf } from '../base/solid/extent';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { PartDraft } from '../vocabulary/part';
@@ -47,18 +48,15 @@ export function inStretches(parts: readonly Lying[], lines: readonly number[]): 
 }
 
 function lyingIn(part: PartDraft, weightKg: number, run: RodRun, frameDepth: number): Lying {
-  const [from, to] = alongFace(part, run);
-  const [x, y] = run.front;
-  const line = run.origin[0] * x + run.origin[1] * y;
-  const reach = extentOf(part, [x, y, 0]);
-  const d = [reach[0] - line, reach[1] - line] as const;
+  const along = alongFace(part, run);
+  const d = alongFace(part, { origin: run.origin, along: run.front });
   return {
     part,
     weightKg,
-    from,
-    to,
+    from: along[0],
+    to: along[1],
     d,
-    z: extentOf(part, [0, 0, 1]),
+    z: extentOf(part, UP),
     meets: part.meets,
     whole: !(part.dividesAtJoins ?? part.from !== 'finished'),
     behind: d[1] <= -frameDepth + SAME_LENGTH,
@@ -79,7 +77,11 @@ export function reachOf(
   corners: { readonly left: boolean; readonly right: boolean },
 ): { readonly from: number; readonly to: number } {
   if (divides(lying)) return { from: 0, to: 0 };
-  const [from, to] = [lines.filter((x) => x <= lying.from).length, lines.filter((x) => x < lying.to).length];
+  // From left to right, so the lines before an end are the first ones.
+  let from = 0;
+  while (from < lines.length && lines[from] <= lying.from) from++;
+  let to = from;
+  while (to < lines.length && lines[to] < lying.to) to++;
   const meets = (side: 'left' | 'right'): boolean => corners[side] && (lying.meets === side || lying.meets === 'both');
   // It may end short of the corner and yet be joined to the neighbour's: a butted top.
   return { from: meets('left') ? -1 : from, to: meets('right') ? lines.length + 1 : to };

@@ -4,41 +4,16 @@ import type { Carry, Fit } from '../vocabulary/job';
 import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
 import type { Join, Section } from '../vocabulary/section';
-import { boxOf, piecesIn } from './box';
+import type { Bundle } from './bundles';
 import { liftingPoints } from './lifting';
-import { breachesOf, type Load } from './limits';
+import { breachesOf } from './limits';
 
-/** The sections of a unit, left to right, each with what it weighs and where it balances. Those of which nothing is made are left out. */
-export const sectionsOf = (parts: readonly Part[], rod: Rod, carry: Carry): readonly Section[] =>
-  bySection(parts, rod).map(([id, mine]) => sectionOf(id, mine, rod, carry));
+/** The sections of a unit, left to right, each with what it weighs and where it balances. */
+export const sectionsOf = (bundles: readonly Bundle[], rod: Rod, carry: Carry): readonly Section[] =>
+  bundles.map((bundle) => sectionOf(bundle, rod, carry));
 
-/** Only what each section weighs and the box it stands in, by its id. */
-export const loadsOf = (parts: readonly Part[], rod: Rod): ReadonlyMap<string, Load> =>
-  new Map(
-    bySection(parts, rod).map(([id, mine]) => [
-      id,
-      { ...boxOf(mine, rod, piecesIn(id, rod)), weightKg: mine.reduce((sum, p) => sum + p.weightKg, 0) },
-    ]),
-  );
-
-function bySection(parts: readonly Part[], rod: Rod): readonly (readonly [string, readonly Part[]])[] {
-  const own = new Map<string, Part[]>();
-  for (const part of parts) {
-    if (part.inSection === undefined) continue;
-    const mine = own.get(part.inSection);
-    if (mine) mine.push(part);
-    else own.set(part.inSection, [part]);
-  }
-  return [...new Set(rod.runs.flatMap((run) => run.sections))].flatMap((id) => {
-    const mine = own.get(id);
-    return mine ? [[id, mine] as const] : [];
-  });
-}
-
-function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): Section {
-  const pieces = piecesIn(id, rod);
-  const size = boxOf(parts, rod, pieces);
-  const { weightKg, centre } = balance(parts);
+function sectionOf({ id, parts, pieces, size, weightKg }: Bundle, rod: Rod, carry: Carry): Section {
+  const centre = balance(parts, weightKg);
   return {
     id,
     pieces,
@@ -51,16 +26,14 @@ function sectionOf(id: string, parts: readonly Part[], rod: Rod, carry: Carry): 
   };
 }
 
-/** Weight, and where it acts: each part's weight at its own centre of mass. */
-function balance(parts: readonly Part[]): { readonly weightKg: number; readonly centre: Vec3 } {
-  let weightKg = 0;
+/** Where the weight acts: each part's at its own centre of mass. */
+function balance(parts: readonly Part[], weightKg: number): Vec3 {
   const moment = [0, 0, 0];
   for (const part of parts) {
     const at = massCentre(part);
-    weightKg += part.weightKg;
     for (let k = 0; k < 3; k++) moment[k] += part.weightKg * at[k];
   }
-  return { weightKg, centre: [moment[0] / weightKg, moment[1] / weightKg, moment[2] / weightKg] };
+  return [moment[0] / weightKg, moment[1] / weightKg, moment[2] / weightKg];
 }
 
 /** The joins of a unit, left to right: within runs, at corners, at flaps. Bolts stand at the job's heights that lie between the plates. */

@@ -29,6 +29,8 @@ export function frameUp(rod: Rod, backing: readonly Backing[]): Framed {
       const lines = [from, ...run.joins.map((j) => j.x), to];
       const plates = lines.slice(1).map((end, i) => ({ from: lines[i], to: end }));
       const keepOuts = mine.filter((b) => b.kind === 'keep-out');
+      const studWishes = mine.filter((b) => b.kind === 'stud');
+      const nogginWishes = mine.filter((b) => b.kind === 'noggin');
       // Each section's frame is built for itself: its ends, its studs, its module.
       const stood = plates.map((plate) =>
         standStuds(
@@ -36,16 +38,16 @@ export function frameUp(rod: Rod, backing: readonly Backing[]): Framed {
           plate.from,
           plate.to,
           rod.timber,
-          mine.filter((b) => b.kind === 'stud'),
+          studWishes.filter(({ x }) => x >= plate.from && x <= plate.to),
           keepOuts.filter((k) => k.from < plate.to && k.to > plate.from),
         ),
       );
-      const laid = stood.map((s) =>
+      const laid = stood.map((s, i) =>
         layNoggins(
           s.studs,
           rod.timber,
           { low: rod.frameLow, high: rod.frameHeight },
-          mine.filter((b) => b.kind === 'noggin'),
+          nogginWishes.filter(({ from: a, to: b }) => a < plates[i].to && b > plates[i].from),
           keepOuts,
           s.trimmed,
         ),

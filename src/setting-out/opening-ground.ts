@@ -25,10 +25,9 @@ export interface Ground {
 }
 
 /** A thing with what is kept clear of it. */
-const kept = ({ from, to, low, high, what, clear = 0 }: Thing): Block => ({
-  ...{ from: from - clear, to: to + clear, low: low - clear, high: high + clear },
-  ...{ what, clear },
-});
+function kept({ from, to, low, high, what, clear = 0 }: Thing): Block {
+  return { from: from - clear, to: to + clear, low: low - clear, high: high + clear, what, clear };
+}
 
 /** A thing as it stands, and how far openings stay from it. */
 type Thing = Omit<Obstacle, 'run' | 'through'>;

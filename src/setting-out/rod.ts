@@ -3,7 +3,7 @@ import { add2, heading, scale2 } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { BayWish, Job, JoinMark } from '../vocabulary/job';
-import type { Demands, Rod, RodRun, RunEnd } from '../vocabulary/rod';
+import type { Demands, Rod, RunEnd } from '../vocabulary/rod';
 import { divide } from './bays';
 import { backOf, layCarcass } from './carcass';
 import { crossings } from './crossings';
@@ -17,10 +17,11 @@ const LEAST_RUN = 20;
 
 /**
  * The setting-out of a job: corners, layers, heights, pillars and bays. The first of the job's runs starts at (0, 0) and goes along x.
+ * It is worked out once; what is returned gives the rod with the joins where the unit is to be taken apart, and refuses in a finding what
+ * can't be one.
  * @param demands what each room's decisions ask of the setting-out, in the register's order.
- * @param joins where it is to be taken apart; what can't be is refused in a finding.
  */
-export function setOut(job: Job, demands: readonly Demands[], joins: readonly JoinMark[] = []): Rod {
+export function setOut(job: Job, demands: readonly Demands[]): (joins: readonly JoinMark[]) => Rod {
   const asked = gather(demands);
   const { plan, height, depth } = job.unit;
   const seeds = seedsOf(job);
@@ -28,53 +29,33 @@ export function setOut(job: Job, demands: readonly Demands[], joins: readonly Jo
   const lengths = seeds.map((seed, i) => frameLength(seed, ends[i], asked));
   const lines = polyline(seeds, lengths);
   const built = seeds.map((seed, i) => runOf(seed, ends[i], lengths[i], lines[i], asked, job.unit.bays));
-  const joined = placeJoins(
-    built.map((b) => b.run),
-    joins,
-    asked.timber.face,
-  );
-  const laid = layCarcass(
-    numbered(
-      built.map((b) => b.run),
-      joined,
-    ),
-    demands,
-    {
-      timber: asked.timber,
-      frameLow: asked.frameLow,
-      frameHeight: height - asked.top.thickness,
-      overhang: asked.top.overhang,
-      depth,
-    },
-  );
-  const { runs, carcass } = laid;
+  const unjoined = built.map((b) => b.run);
+  const faults = [...built.flatMap((b) => b.findings), ...flapFaults(job), ...noSuchBays(job, unjoined)];
+  const frameHeight = height - asked.top.thickness;
+  const { timber, frameLow, top } = asked;
   const layers = {
     ...asked.layers,
-    [asked.top.layer]: { name: asked.top.layer, inner: asked.top.overhang - depth, outer: asked.top.overhang },
+    [top.layer]: { name: top.layer, inner: top.overhang - depth, outer: top.overhang },
   };
-  return {
-    runs,
-    layers,
-    heights: asked.heights,
-    timber: asked.timber,
-    frameHeight: height - asked.top.thickness,
-    frameLow: asked.frameLow,
-    ...(carcass ? { carcass } : {}),
-    flaps: seeds.flatMap(({ id, flap }, i) => (flap ? [{ left: id, right: seeds[i + 1].id, ...flap }] : [])),
-    height,
-    depth,
-    top: asked.top,
-    findings: [
-      ...built.flatMap((b) => b.findings),
-      ...flapFaults(job),
-      ...noSuchBays(job, runs),
-      ...joined.findings,
-      ...laid.findings,
-      ...crossings({
-        runs,
-        layers: carcass ? { ...layers, carcass: { name: 'carcass', inner: backOf(carcass), outer: 0 } } : layers,
-      }),
-    ],
+  const flaps = seeds.flatMap(({ id, flap }, i) => (flap ? [{ left: id, right: seeds[i + 1].id, ...flap }] : []));
+  return (joins) => {
+    const joined = placeJoins(unjoined, joins, timber.face);
+    const before = { timber, frameLow, frameHeight, overhang: top.overhang, depth };
+    const { runs, carcass, findings } = layCarcass(numbered(unjoined, joined), demands, before);
+    return {
+      ...{ runs, layers, heights: asked.heights, timber, frameHeight, frameLow },
+      ...(carcass ? { carcass } : {}),
+      ...{ flaps, height, depth, top },
+      findings: [
+        ...faults,
+        ...joined.findings,
+        ...findings,
+        ...crossings({
+          runs,
+          layers: carcass ? { ...layers, carcass: { name: 'carcass', inner: backOf(carcass), outer: 0 } } : layers,
+        }),
+      ],
+    };
   };
 }
 
@@ -173,7 +154,7 @@ const tooShort = (run: string, path: string, left: number, least: number): Findi
 });
 
 /** What the job says of bays that the setting-out has not. */
-function noSuchBays({ unit }: Job, runs: readonly RodRun[]): readonly Finding[] {
+function noSuchBays({ unit }: Job, runs: readonly Unjoined[]): readonly Finding[] {
   return unit.bays.flatMap(({ run, bay }, i): Finding[] => {
     const there = runs.find((r) => r.jobIndex === run - 1);
     if (there && bay <= there.bays.length) return [];

@@ -16,12 +16,12 @@ interface Placed {
 /** Every corner of a shape in its own axes. Needs no mesh. */
 function eachCorner(shape: Shape, visit: (along: number, across: number, out: number) => void): void {
   if (shape.kind === 'stick') {
-    for (const [u, v] of flatten(endSection(shape))) {
-      visit(planeAt(shape.start, u, v), u, v);
-      visit(planeAt(shape.end, u, v), u, v);
+    for (const p of flatten(endSection(shape))) {
+      visit(planeAt(shape.start, p[0], p[1]), p[0], p[1]);
+      visit(planeAt(shape.end, p[0], p[1]), p[0], p[1]);
     }
   } else {
-    for (const ring of ringsOf(shape)) for (const [x, y] of ring.points) visit(x, y, ring.out);
+    for (const ring of ringsOf(shape)) for (const p of ring.points) visit(p[0], p[1], ring.out);
   }
 }
 
@@ -41,9 +41,10 @@ type OwnBox = readonly [number, number, number, number, number, number];
 const boxes = new WeakMap<Shape, OwnBox>();
 
 function ownBox(shape: Shape): OwnBox {
+  if (shape.kind === 'stick' && isSquare(shape.start) && isSquare(shape.end)) return squareBox(shape);
   const known = boxes.get(shape);
   if (known) return known;
-  const box = shape.kind === 'stick' && isSquare(shape.start) && isSquare(shape.end) ? squareBox(shape) : boxOf(shape);
+  const box = boxOf(shape);
   boxes.set(shape, box);
   return box;
 }
@@ -61,11 +62,16 @@ function squareBox(stick: Stick): OwnBox {
     reach = [min[0], max[0], min[1], max[1]];
     sections.set(section, reach);
   }
-  return [stick.start.at, stick.end.at, ...reach];
+  return [stick.start.at, stick.end.at, reach[0], reach[1], reach[2], reach[3]];
 }
 
 function boxOf(shape: Shape): OwnBox {
-  let [a0, a1, b0, b1, c0, c1] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
+  let a0 = Infinity;
+  let b0 = Infinity;
+  let c0 = Infinity;
+  let a1 = -Infinity;
+  let b1 = -Infinity;
+  let c1 = -Infinity;
   eachCorner(shape, (along, across, out) => {
     if (along < a0) a0 = along;
     if (along > a1) a1 = along;
@@ -83,15 +89,13 @@ const PARALLEL = 1 - 1e-15;
 /** How far a placed shape reaches along a direction of the room: the least and the greatest of p · direction, mm. `direction` of length 1. */
 export function extentOf({ shape, place }: Placed, direction: Vec3): readonly [number, number] {
   const o = dot(place.origin, direction);
-  const axes = [dot(place.along, direction), dot(place.across, direction), dot(place.out, direction)];
+  const a = dot(place.along, direction);
+  const b = dot(place.across, direction);
+  const c = dot(place.out, direction);
   // Most parts lie square to what is asked: then their own box tells it.
-  const k = axes.findIndex((axis) => Math.abs(axis) >= PARALLEL);
-  if (k >= 0) {
-    const box = ownBox(shape);
-    const [low, high] = [box[2 * k], box[2 * k + 1]];
-    return axes[k] > 0 ? [o + low, o + high] : [o - high, o - low];
-  }
-  const [a, b, c] = axes;
+  if (Math.abs(a) >= PARALLEL) return boxAlong(ownBox(shape), 0, o, a);
+  if (Math.abs(b) >= PARALLEL) return boxAlong(ownBox(shape), 2, o, b);
+  if (Math.abs(c) >= PARALLEL) return boxAlong(ownBox(shape), 4, o, c);
   let least = Infinity;
   let greatest = -Infinity;
   eachCorner(shape, (along, across, out) => {
@@ -101,6 +105,10 @@ export function extentOf({ shape, place }: Placed, direction: Vec3): readonly [n
   });
   return [least, greatest];
 }
+
+/** An own box's reach along the axis at `k`, which lies along the direction or against it; `o` the place's origin along it. */
+const boxAlong = (box: OwnBox, k: 0 | 2 | 4, o: number, axis: number): readonly [number, number] =>
+  axis > 0 ? [o + box[k], o + box[k + 1]] : [o - box[k + 1], o - box[k]];
 
 /** The box a placed shape stands in, along x, y and z of the room, mm. */
 export function boundsInRoom(placed: Placed): { min: Vec3; max: Vec3 } {

@@ -6,12 +6,9 @@ import { polygonArea, polygonCentroid } from '../polygon';
 import { ringsOf } from './rings';
 import { solidOf } from './solid';
 
-const centres = new WeakMap<Shape, Vec3>();
-
 /** Where the weight of a placed shape of one stuff acts, unit coordinates: the centre of its volume. */
 export function massCentre({ shape, place }: { readonly shape: Shape; readonly place: Place }): Vec3 {
-  const own = centres.get(shape) ?? ownCentre(shape);
-  centres.set(shape, own);
+  const own = ownCentre(shape);
   return toUnit(place, own[0], own[1], own[2]);
 }
 
@@ -54,16 +51,20 @@ function momentsOf(outline: Outline): Moments {
 function ofStick({ section, start, end, stopped }: Stick): Vec3 | undefined {
   if (stopped) return undefined;
   const m = momentsOf(section);
-  const [l, a, o] = [end.at - start.at, end.perAcross - start.perAcross, end.perOut - start.perOut];
+  const l = end.at - start.at;
+  const a = end.perAcross - start.perAcross;
+  const o = end.perOut - start.perOut;
   const volume = l * m.area + a * m.u + o * m.v;
-  const squared = ({ at, perAcross: x, perOut: y }: EndPlane): number =>
-    at * at * m.area + 2 * at * (x * m.u + y * m.v) + x * x * m.uu + 2 * x * y * m.uv + y * y * m.vv;
   return [
-    (squared(end) - squared(start)) / 2 / volume,
+    (squared(end, m) - squared(start, m)) / 2 / volume,
     (l * m.u + a * m.uu + o * m.uv) / volume,
     (l * m.v + a * m.uv + o * m.vv) / volume,
   ];
 }
+
+/** ∫ of the square of a plane's height over the section. */
+const squared = ({ at, perAcross: x, perOut: y }: EndPlane, m: Moments): number =>
+  at * at * m.area + 2 * at * (x * m.u + y * m.v) + x * x * m.uu + 2 * x * y * m.uv + y * y * m.vv;
 
 /**
  * A board, ring by ring: between two of them every corner moves in a straight line, so area and moments are at most cubic in height, and

@@ -6,6 +6,7 @@ import { SAME_LENGTH } from '../../base/tolerance';
 import type { CornerFillet, RunFraming } from '../../vocabulary/backing';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
+import type { Outline } from '../../vocabulary/geometry';
 import type { PartDraft } from '../../vocabulary/part';
 import type { Rod, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made } from '../../vocabulary/room';
@@ -18,7 +19,10 @@ type Decisions = Pick<DecisionsOf<typeof fields>, 'cableWay'>;
 /** Plates through, studs between the plates, noggins between the studs: butt joints. */
 export function parts({ cableWay }: Decisions, { rod, framing, book }: Bench): Made {
   if (rod.frameHeight - rod.frameLow < 3 * rod.timber.face) return { drafts: [], findings: [noHeight(rod)] };
-  const made = framing.map((run) => ofRun(rod, rod.runs.find((r) => r.id === run.run) as RodRun, run, cableWay));
+  const section = rectangle(rod.timber.face, rod.timber.depth);
+  const made = framing.map((run) =>
+    ofRun(rod, section, rod.runs.find((r) => r.id === run.run) as RodRun, run, cableWay),
+  );
   const widest = book.item('timber', rod.timber.stock);
   return {
     drafts: made.flat(),
@@ -31,12 +35,12 @@ const BY_CENTRES = 'centres';
 
 function ofRun(
   rod: Rod,
+  section: Outline,
   run: RodRun,
   { plates, studs, noggins, fillets }: RunFraming,
   cableWay: number,
 ): readonly PartDraft[] {
   const { face, depth, stock } = rod.timber;
-  const section = rectangle(face, depth);
   const low = rod.frameLow;
   const high = rod.frameHeight - face;
   const draft = (code: string, name: string, where: string, stuff: Stuff & Pick<PartDraft, 'work'>): PartDraft => ({

@@ -40,18 +40,20 @@ const ABOVE_BRACKETS = 10;
 export function framesOf(decisions: Decisions, { rod, book }: Pick<Bench, 'rod' | 'book'>): readonly Frame[] {
   const width = boundsOf(book.item('moulding', decisions.moulding).section).max[0];
   const heads = intoBays(rod);
-  return rod.runs.flatMap((run) =>
-    run.bays
-      .filter((bay) => bay.panels)
-      .flatMap((bay) =>
-        outsides(decisions, rod, bay).map((outside, row): Frame => {
-          const where = `bay ${bay.index + 1}${decisions.rows > 1 ? `, row ${row + 1}` : ''}`;
-          const frame = { ...outside, run, bay, row, where };
-          const fault = faultOf(frame, decisions.margin, width, rod, heads);
-          return fault ? { ...frame, fault } : frame;
-        }),
-      ),
-  );
+  const frames: Frame[] = [];
+  for (const run of rod.runs)
+    for (const bay of run.bays) {
+      if (!bay.panels) continue;
+      const rows = outsides(decisions, rod, bay);
+      for (let row = 0; row < rows.length; row++) {
+        const { from, to, low, high } = rows[row];
+        const where = `bay ${bay.index + 1}${decisions.rows > 1 ? `, row ${row + 1}` : ''}`;
+        const frame = { from, to, low, high, run, bay, row, where };
+        const fault = faultOf(frame, decisions.margin, width, rod, heads);
+        frames.push(fault ? { ...frame, fault } : frame);
+      }
+    }
+  return frames;
 }
 
 /** Lower edge of the lowest frames: where the margin has it, and where it is made, clear of the brackets of a foot rail. */
@@ -86,7 +88,8 @@ function faultOf(
   const { run, bay, from, to, low, high } = frame;
   const need = 2 * width + LEAST_FIELD;
   if (Math.min(to - from, high - low) < need) return noRoom(frame, margin, width, need);
-  const past = pastCorners(run, { from, to, ...rod.layers.panel });
+  const { inner, outer } = rod.layers.panel;
+  const past = pastCorners(run, { from, to, inner, outer });
   if (past > SAME_LENGTH) return pastMitre(run.id, frame.where, past);
   const cover = run.joins.find(
     (j) => j.behind === 'cover' && j.coverFrom < to - SAME_LENGTH && j.coverTo > from + SAME_LENGTH,
