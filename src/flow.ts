@@ -29,7 +29,7 @@ import type { Job, JoinMark } from './vocabulary/job';
 import type { Layout, Making } from './vocabulary/making';
 import type { Part, PartDraft } from './vocabulary/part';
 import type { Result } from './vocabulary/result';
-import type { Mark, Rod } from './vocabulary/rod';
+import type { Mark, Rod, RodRun } from './vocabulary/rod';
 
 export { cautionsOf } from './checks/cautions';
 export { writeJob } from './job/write';
@@ -169,17 +169,16 @@ type Built = Framed & { readonly parts: readonly Part[]; readonly bundles: reado
 
 /** Each run's marks from every room, from its own parts there, in order along the run. */
 function marksOf(runs: Design['rod']['runs'], parts: readonly Part[]): Readonly<Record<string, readonly Mark[]>> {
-  const by = new Map<string, Part[]>();
+  const by = new Map(runs.map((run) => [run.id, new Map<string, Part[]>()]));
   for (const part of parts) {
-    const key = `${part.run} ${part.kind}`;
-    const list = by.get(key);
+    const there = by.get(part.run);
+    const list = there?.get(part.kind);
     if (list) list.push(part);
-    else by.set(key, [part]);
+    else there?.set(part.kind, [part]);
   }
-  const marks = runs.map((run) =>
-    rooms.flatMap((room) => room.marks(run, by.get(`${run.id} ${room.kind}`) ?? [])).sort((a, b) => a.x - b.x),
-  );
-  return Object.fromEntries(runs.map((run, i) => [run.id, marks[i]]));
+  const marksIn = (run: RodRun): readonly Mark[] =>
+    rooms.flatMap((room) => room.marks(run, by.get(run.id)?.get(room.kind) ?? [])).sort((a, b) => a.x - b.x);
+  return Object.fromEntries(runs.map((run) => [run.id, marksIn(run)]));
 }
 
 const RANK = { stop: 0, warn: 1, note: 2 } as const;

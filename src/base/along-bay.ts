@@ -45,6 +45,6 @@ export function alongBay(
     toPerOut,
     shortest: end - start + Math.min(0, (outer - inner) * (toPerOut - fromPerOut)),
     past: pastCorners(face, square),
-    ...(meets ? { meets } : {}),
+    meets,
   };
 }

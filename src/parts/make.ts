@@ -2,6 +2,7 @@ import { toStep } from '../base/round';
 import { volumeOf } from '../base/solid/volume';
 import type { Part, PartDraft } from '../vocabulary/part';
 import { measure } from './measure';
+import type { Measure } from './measured';
 
 /** Cubic metres in a cubic millimetre. */
 const M3_PER_MM3 = 1e-9;
@@ -29,20 +30,64 @@ export function makeParts(
     const number = (numbers.get(stem) ?? 0) + 1;
     numbers.set(stem, number);
     const density = densityIn(draft.material, densityOf);
-    const { size, shortPoint, ends } = measure(draft.shape, draft.edgeNames);
     const volumeMm3 = volumeOf(draft.shape);
-    return {
-      ...draft,
-      ...fittingOf(draft),
-      mark: `${stem}${number}`,
-      size,
-      shopLength: toStep(size.length, roundingStep),
-      shortPoint,
-      ends,
+    return partOf(
+      draft,
+      `${stem}${number}`,
+      fittingOf(draft),
+      measure(draft.shape, draft.edgeNames),
       volumeMm3,
-      weightKg: volumeMm3 * M3_PER_MM3 * density,
-    };
+      volumeMm3 * M3_PER_MM3 * density,
+      roundingStep,
+    );
   });
+}
+
+/** Every field by name, so that all parts are built alike: what looks at thousands of them goes much faster. */
+function partOf(
+  draft: PartDraft,
+  mark: string,
+  { fitted, inSection }: Fitting,
+  { size, shortPoint, ends }: Measure,
+  volumeMm3: number,
+  weightKg: number,
+  roundingStep: number,
+): Part {
+  const { kind, code, name, run, material, finish, from, shape, place, edges, edgeNames, section, grooves } = draft;
+  const { where, fit, meets, dividesAtJoins, byCentres, holds, oversize, hardware, work } = draft;
+  return {
+    kind,
+    code,
+    name,
+    run,
+    material,
+    finish,
+    from,
+    shape,
+    place,
+    edges,
+    edgeNames,
+    section,
+    grooves,
+    where,
+    fit,
+    meets,
+    dividesAtJoins,
+    byCentres,
+    holds,
+    oversize,
+    hardware,
+    work,
+    mark,
+    size,
+    shopLength: toStep(size.length, roundingStep),
+    shortPoint,
+    ends,
+    volumeMm3,
+    weightKg,
+    fitted,
+    inSection,
+  } satisfies { readonly [K in keyof Required<Part>]: Part[K] };
 }
 
 /** What a draft weighs, kg, without measuring it. `densityOf` as for `makeParts`. */

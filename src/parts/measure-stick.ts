@@ -9,10 +9,11 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
   const { start, end, section } = stick;
   const { min, max } = boundsOf(section);
   const over = { across: max[0] - min[0], out: max[1] - min[1], edgeNames };
-  const sides = { width: Math.max(over.across, over.out), thickness: Math.min(over.across, over.out) };
+  const width = Math.max(over.across, over.out);
+  const thickness = Math.min(over.across, over.out);
   if (isSquare(start) && isSquare(end)) {
     const length = end.at - start.at;
-    return { size: { length, ...sides }, shortPoint: length, ends: [SQUARE_CUT, SQUARE_CUT] };
+    return { size: { length, width, thickness }, shortPoint: length, ends: [SQUARE_CUT, SQUARE_CUT] };
   }
   let first = Infinity;
   let last = -Infinity;
@@ -25,7 +26,7 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
     if (to - from < shortPoint) shortPoint = to - from;
   }
   return {
-    size: { length: last - first, ...sides },
+    size: { length: last - first, width, thickness },
     shortPoint,
     ends: [
       // Towards the start the piece grows as the plane falls back, so its slopes change sign.

@@ -17,8 +17,12 @@ export function totalsOf(parts: readonly Part[], itemOf: (material: string) => S
     let total = materials.get(part.material);
     if (!total) {
       total = {
-        ...{ material: part.material, name: item.name, unit: byLength ? 'm' : 'm²' },
-        ...{ amount: 0, parts: 0, weightKg: 0 },
+        material: part.material,
+        name: item.name,
+        unit: byLength ? 'm' : 'm²',
+        amount: 0,
+        parts: 0,
+        weightKg: 0,
       };
       materials.set(part.material, total);
     }

@@ -52,7 +52,14 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
     if (mitred) box.corners.push(...(isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)));
   }
   return {
-    ...{ run, weightKg, byCentresKg, studKg, needed, waitsLeft, waitsRight, behindKg },
+    run,
+    weightKg,
+    byCentresKg,
+    studKg,
+    needed,
+    waitsLeft,
+    waitsRight,
+    behindKg,
     front: front.asRoom(run, mitred),
     behind: behind.asRoom(run, mitred),
   };

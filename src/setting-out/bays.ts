@@ -116,13 +116,18 @@ function pillarsAndBays(
     ...centres.map((c) => ({ from: c - half, to: c + half, where: 'between' as const, mitred: false })),
     ...end('right', rightFrom, front.to),
   ];
-  const pillars = all.map((p, index) => ({
-    ...p,
-    index,
-    centre: (p.from + p.to) / 2,
-    footFrom: p.where === 'left' ? p.from : p.from - foot,
-    footTo: p.where === 'right' ? p.to : p.to + foot,
-  }));
+  const pillars = all.map(
+    ({ from, to, where, mitred }, index): PillarMark => ({
+      index,
+      from,
+      to,
+      centre: (from + to) / 2,
+      where,
+      mitred,
+      footFrom: where === 'left' ? from : from - foot,
+      footTo: where === 'right' ? to : to + foot,
+    }),
+  );
   const starts = [
     ...(bare(front, 'left') ? [{ to: leftTo, footTo: leftTo, mitred: true }] : []),
     ...pillars.filter((p) => p.where !== 'right').map((p) => ({ to: p.to, footTo: p.footTo, mitred: false })),

@@ -51,8 +51,12 @@ const ALL_UP = { low: -Infinity, high: Infinity };
 
 /** A stud whose middle lies at x. */
 export const aboutStud = (x: number, face: number, what: string): Thing => ({
-  ...{ from: x - face / 2, to: x + face / 2, ...ALL_UP },
-  ...{ what, clear: CLEAR_OF_HOLE },
+  from: x - face / 2,
+  to: x + face / 2,
+  low: -Infinity,
+  high: Infinity,
+  what,
+  clear: CLEAR_OF_HOLE,
 });
 
 /** The plates, the studs of each join, every pillar and the studs behind it, those of cross frames. Other studs and the noggins give way. */
@@ -89,8 +93,11 @@ function edgesOfTop({ depth, top: { overhang }, timber }: Rod): readonly Thing[]
     { ...ALL_ALONG, low: -Infinity, high: 0, what: 'the front edge of the top', clear },
     { ...ALL_ALONG, low: depth, high: Infinity, what: 'the back edge of the top', clear },
     {
-      ...{ ...ALL_ALONG, low: overhang, high: overhang + timber.depth },
-      ...{ what: 'the top plate of the frame below', clear: CLEAR_OF_HOLE },
+      ...ALL_ALONG,
+      low: overhang,
+      high: overhang + timber.depth,
+      what: 'the top plate of the frame below',
+      clear: CLEAR_OF_HOLE,
     },
   ];
 }

@@ -43,9 +43,17 @@ export function setOut(job: Job, demands: readonly Demands[]): (joins: readonly 
     const before = { timber, frameLow, frameHeight, overhang: top.overhang, depth };
     const { runs, carcass, findings } = layCarcass(numbered(unjoined, joined), demands, before);
     return {
-      ...{ runs, layers, heights: asked.heights, timber, frameHeight, frameLow },
+      runs,
+      layers,
+      heights: asked.heights,
+      timber,
+      frameHeight,
+      frameLow,
+      flaps,
+      height,
+      depth,
+      top,
       ...(carcass ? { carcass } : {}),
-      ...{ flaps, height, depth, top },
       findings: [
         ...faults,
         ...joined.findings,

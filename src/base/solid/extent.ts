@@ -41,7 +41,6 @@ type OwnBox = readonly [number, number, number, number, number, number];
 const boxes = new WeakMap<Shape, OwnBox>();
 
 function ownBox(shape: Shape): OwnBox {
-  if (shape.kind === 'stick' && isSquare(shape.start) && isSquare(shape.end)) return squareBox(shape);
   const known = boxes.get(shape);
   if (known) return known;
   const box = boxOf(shape);
@@ -53,8 +52,8 @@ const isSquare = ({ perAcross, perOut }: EndPlane): boolean => perAcross === 0 &
 
 const sections = new WeakMap<Outline, readonly [number, number, number, number]>();
 
-/** Of a stick cut square the section alone tells how far it reaches across and out; sticks alike share it. */
-function squareBox(stick: Stick): OwnBox {
+/** How far a stick's section reaches across and out; sticks of one section share it. */
+function sectionBox(stick: Stick): readonly [number, number, number, number] {
   const section = endSection(stick);
   let reach = sections.get(section);
   if (!reach) {
@@ -62,7 +61,7 @@ function squareBox(stick: Stick): OwnBox {
     reach = [min[0], max[0], min[1], max[1]];
     sections.set(section, reach);
   }
-  return [stick.start.at, stick.end.at, reach[0], reach[1], reach[2], reach[3]];
+  return reach;
 }
 
 function boxOf(shape: Shape): OwnBox {
@@ -93,9 +92,9 @@ export function extentOf({ shape, place }: Placed, direction: Vec3): readonly [n
   const b = dot(place.across, direction);
   const c = dot(place.out, direction);
   // Most parts lie square to what is asked: then their own box tells it.
-  if (Math.abs(a) >= PARALLEL) return boxAlong(ownBox(shape), 0, o, a);
-  if (Math.abs(b) >= PARALLEL) return boxAlong(ownBox(shape), 2, o, b);
-  if (Math.abs(c) >= PARALLEL) return boxAlong(ownBox(shape), 4, o, c);
+  if (Math.abs(a) >= PARALLEL) return ownReach(shape, 0, o, a);
+  if (Math.abs(b) >= PARALLEL) return ownReach(shape, 2, o, b);
+  if (Math.abs(c) >= PARALLEL) return ownReach(shape, 4, o, c);
   let least = Infinity;
   let greatest = -Infinity;
   eachCorner(shape, (along, across, out) => {
@@ -106,9 +105,20 @@ export function extentOf({ shape, place }: Placed, direction: Vec3): readonly [n
   return [least, greatest];
 }
 
-/** An own box's reach along the axis at `k`, which lies along the direction or against it; `o` the place's origin along it. */
-const boxAlong = (box: OwnBox, k: 0 | 2 | 4, o: number, axis: number): readonly [number, number] =>
-  axis > 0 ? [o + box[k], o + box[k + 1]] : [o - box[k + 1], o - box[k]];
+/** Reach along one of the shape's own axes (0 along, 2 across, 4 out), which lies along the direction or against it; `o`: the place's origin along it. */
+function ownReach(shape: Shape, k: 0 | 2 | 4, o: number, axis: number): readonly [number, number] {
+  // A stick cut square is told by its length and its section: most parts are, so nothing is kept for each of them.
+  if (shape.kind === 'stick' && isSquare(shape.start) && isSquare(shape.end)) {
+    if (k === 0) return turned(shape.start.at, shape.end.at, o, axis);
+    const box = sectionBox(shape);
+    return turned(box[k - 2], box[k - 1], o, axis);
+  }
+  const box = ownBox(shape);
+  return turned(box[k], box[k + 1], o, axis);
+}
+
+const turned = (low: number, high: number, o: number, axis: number): readonly [number, number] =>
+  axis > 0 ? [o + low, o + high] : [o - high, o - low];
 
 /** The box a placed shape stands in, along x, y and z of the room, mm. */
 export function boundsInRoom(placed: Placed): { min: Vec3; max: Vec3 } {

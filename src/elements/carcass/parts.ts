@@ -10,16 +10,20 @@ export function parts({ midRail, toeHeight }: DecisionsOf<typeof fields>, { rod,
   const { carcass } = rod;
   if (!carcass) return { drafts: [], findings: [] };
   const sections = sectionsOf(carcass);
-  const draft: Draft = (run, said, stuff) => ({
+  const draft: Draft = (run, { code, name, where, holds }, { shape, place }) => ({
     kind: 'carcass',
+    code,
+    name,
     run: run.id,
     material: carcass.stock,
     finish: 'bare',
     from: 'framed',
     edges: [],
     grooves: [],
-    ...said,
-    ...stuff,
+    where,
+    holds,
+    shape,
+    place,
   });
   const framed = new Map(framing.map((f) => [f.run, f]));
   const drafts = rod.runs.flatMap((run) => [

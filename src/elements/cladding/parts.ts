@@ -53,8 +53,8 @@ function pieces(
       where: `${tenth(start)} to ${tenth(end)}`,
       edges: [],
       holds: screwed(thickness),
-      ...(oversize.length > 0 ? { oversize } : {}),
-      ...(cut.length > 0 ? { work: cut.map((o) => holeWork(o, start)) } : {}),
+      oversize: oversize.length > 0 ? oversize : undefined,
+      work: cut.length > 0 ? cut.map((o) => holeWork(o, start)) : undefined,
       place: placeOf(onFace(run, start, 0, low), level(run.along), level(run.front)),
       shape: {
         kind: 'board',

@@ -75,7 +75,7 @@ function stopsOf(
   section: Outline,
   { thickness }: { readonly thickness: number },
 ): readonly PartDraft[] {
-  const piece = (where: 'left' | 'right', stuff: Stuff): PartDraft => ({
+  const piece = (where: 'left' | 'right', { shape, place }: Stuff): PartDraft => ({
     kind: 'door',
     code: 'DS',
     name: 'stop',
@@ -87,7 +87,8 @@ function stopsOf(
     grooves: [],
     where: `bay ${(bay.bay ?? 0) + 1}, ${where}`,
     holds: stopHolds(thickness),
-    ...stuff,
+    shape,
+    place,
   });
   const at = { d: fronts[0].front, low, high };
   return [

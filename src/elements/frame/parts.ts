@@ -43,7 +43,14 @@ function ofRun(
   const { face, depth, stock } = rod.timber;
   const low = rod.frameLow;
   const high = rod.frameHeight - face;
-  const draft = (code: string, name: string, where: string, stuff: Stuff & Pick<PartDraft, 'work'>): PartDraft => ({
+  const draft = (
+    code: string,
+    name: string,
+    where: string,
+    { shape, place }: Stuff,
+    holds: PartDraft['holds'],
+    said: Pick<PartDraft, 'work' | 'byCentres' | 'section'> = {},
+  ): PartDraft => ({
     kind: 'frame',
     code,
     name,
@@ -54,37 +61,38 @@ function ofRun(
     from: 'framed',
     edges: [],
     grooves: [],
-    ...stuff,
+    shape,
+    place,
+    holds,
+    ...said,
   });
-  const plate = (where: 'bottom' | 'top', z: number) =>
-    plates.map(({ from, to }) => ({
-      ...draft('PL', 'plate', where, lying(run, section, { from, to, d: -depth, z })),
-      holds: plateHolds(where, face),
-    }));
+  const plate = (where: 'bottom' | 'top', z: number) => {
+    const holds = plateHolds(where, face);
+    return plates.map(({ from, to }) =>
+      draft('PL', 'plate', where, lying(run, section, { from, to, d: -depth, z }), holds),
+    );
+  };
+  const holdsOfStud = studHolds(face);
   return [
     ...plate('bottom', low),
     ...plate('top', high),
-    ...studs.map((s) => ({
-      ...draft(
-        'ST',
-        'stud',
-        s.reasons.join(', '),
-        standing(run, section, { x: s.to, d: -depth, low: low + face, high }),
-      ),
-      holds: studHolds(face),
-      byCentres: s.reasons.every((reason) => reason === BY_CENTRES),
-    })),
-    ...noggins.map((n) => {
-      const stuff = isBored(n.to - n.from, cableWay, depth)
-        ? boredNoggin(run, n, depth, cableWay)
-        : lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low });
-      return { ...draft('NG', 'noggin', n.reasons.join(', '), stuff), holds: nogginHolds };
+    ...studs.map((s) => {
+      const stuff = standing(run, section, { x: s.to, d: -depth, low: low + face, high });
+      const byCentres = s.reasons.every((reason) => reason === BY_CENTRES);
+      return draft('ST', 'stud', s.reasons.join(', '), stuff, holdsOfStud, { byCentres });
     }),
-    ...fillets.map((f) => ({
-      ...draft('FI', 'corner fillet', 'corner', fillet(run, f, low, rod.frameHeight)),
-      section: `three-cornered, ${sidesOf(f).map(tenth).join(' × ')} mm`,
-      holds: filletHolds(thicknessOf(f)),
-    })),
+    ...noggins.map((n) => {
+      const where = n.reasons.join(', ');
+      if (!isBored(n.to - n.from, cableWay, depth))
+        return draft('NG', 'noggin', where, lying(run, section, { ...n, d: -depth, z: n.low }), nogginHolds);
+      const bored = boredNoggin(run, n, depth, cableWay);
+      return draft('NG', 'noggin', where, bored, nogginHolds, { work: bored.work });
+    }),
+    ...fillets.map((f) =>
+      draft('FI', 'corner fillet', 'corner', fillet(run, f, low, rod.frameHeight), filletHolds(thicknessOf(f)), {
+        section: `three-cornered, ${sidesOf(f).map(tenth).join(' × ')} mm`,
+      }),
+    ),
   ];
 }
 

@@ -4,7 +4,7 @@ import { mitredFrame } from '../../base/stuff';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { Obstacle } from '../../vocabulary/opening';
-import type { Part, PartDraft } from '../../vocabulary/part';
+import type { Hold, Part, PartDraft } from '../../vocabulary/part';
 import type { Mark, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
@@ -26,7 +26,15 @@ export const panel: Room<typeof fields> = {
   obstacles(decisions, bench) {
     const width = boundsOf(bench.book.item('moulding', decisions.moulding).section).max[0];
     const frames = framesOf(decisions, bench);
-    const at = (run: string, field: Field, what: string): Obstacle => ({ run, through: 'front', ...field, what });
+    const at = (run: string, { from, to, low, high }: Field, what: string): Obstacle => ({
+      run,
+      through: 'front',
+      from,
+      to,
+      low,
+      high,
+      what,
+    });
     const sound = frames.filter((f) => !f.fault);
     const rails = railsOf(decisions, frames, bench).filter((r) => !r.fault);
     return [
@@ -98,11 +106,20 @@ function parts(decisions: Decisions, bench: Bench): Made {
   const { section } = book.item('moulding', decisions.moulding);
   const { inner: d, outer } = rod.layers.panel;
   const frames = framesOf(decisions, bench);
+  const holds: readonly Hold[] = [
+    {
+      by: 'brad',
+      through: outer - d,
+      where: { at: 'length', centres: 250 },
+      glue: 'grab',
+      rule: 'panel moulding at 200–300, pins and adhesive (trade, from memory)',
+    },
+  ];
   const drafts = frames
     .filter((f) => !f.fault)
     .flatMap(({ run, where, from, to, low, high }) =>
       mitredFrame(run, section, { from, to, low, high, d }).map(
-        (piece, i): PartDraft => ({
+        ({ shape, place }, i): PartDraft => ({
           kind: 'panel',
           code: CODE,
           name: 'panel moulding',
@@ -114,16 +131,9 @@ function parts(decisions: Decisions, bench: Bench): Made {
           grooves: [],
           where: `${where}, ${SIDES[i]}`,
           edgeNames: ['outer edge', 'inner edge'],
-          holds: [
-            {
-              by: 'brad',
-              through: outer - d,
-              where: { at: 'length', centres: 250 },
-              glue: 'grab',
-              rule: 'panel moulding at 200–300, pins and adhesive (trade, from memory)',
-            },
-          ],
-          ...piece,
+          holds,
+          shape,
+          place,
         }),
       ),
     );

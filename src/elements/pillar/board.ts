@@ -51,15 +51,12 @@ export function board(
     where: pillar.where === 'between' ? `pillar ${pillar.index + 1}` : `${pillar.where} end`,
     edges: grows && more !== 0 ? [bevelled(pillar.where, grows.deflectionDeg, face - more)] : [],
     grooves: flutes,
-    ...(grows && pillar.where !== 'between' ? { meets: pillar.where } : {}),
+    meets: grows && pillar.where !== 'between' ? pillar.where : undefined,
     holds: onSkin(layer.outer - layer.inner, ALONG),
-    ...(scribed > 0
-      ? {
-          oversize: [
-            { side: `${pillar.where} long edge`, amount: scribed, on: 'width', reason: 'scribed to the wall' },
-          ],
-        }
-      : {}),
+    oversize:
+      scribed > 0
+        ? [{ side: `${pillar.where} long edge`, amount: scribed, on: 'width', reason: 'scribed to the wall' }]
+        : undefined,
     place: stuff.place,
     shape: stop > 0 ? { ...stuff.shape, stopped: { from: stop, to: high - low - stop } } : stuff.shape,
   };

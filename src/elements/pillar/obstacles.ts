@@ -21,12 +21,22 @@ export function obstacles(
   return rod.runs.flatMap((run) =>
     run.pillars.flatMap((pillar): readonly Obstacle[] => {
       const name = `pillar ${pillar.index + 1}`;
-      const common = { run: run.id, through: 'front' } as const;
       const { inner, outer } = rod.layers.pillar;
-      const underTop = (at: Pick<Obstacle, 'from' | 'to' | 'what'>, out: number): Obstacle => ({
-        ...{ run: run.id, through: 'top', ...at, clear: CLEAR_OF_HOLE },
-        ...{ low: rod.top.overhang - out, high: rod.top.overhang - inner },
+      const underTop = ({ from, to, what }: Pick<Obstacle, 'from' | 'to' | 'what'>, out: number): Obstacle => ({
+        run: run.id,
+        through: 'top',
+        from,
+        to,
+        low: rod.top.overhang - out,
+        high: rod.top.overhang - inner,
+        what,
+        clear: CLEAR_OF_HOLE,
       });
+      const inFront = (
+        { from, to, what }: Pick<Obstacle, 'from' | 'to' | 'what'>,
+        bottom: number,
+        high: number,
+      ): Obstacle => ({ run: run.id, through: 'front', from, to, low: bottom, high, what });
       const pieces = [base, cap].flatMap((piece): readonly Obstacle[] => {
         if (!piece) return [];
         const { left, right } = endsOf(run, pillar, piece, rod);
@@ -37,12 +47,12 @@ export function obstacles(
           what: `${piece.which} of ${name}`,
         };
         return [
-          { ...common, ...at, low: piece.low, high: piece.high },
+          inFront(at, piece.low, piece.high),
           ...(piece.which === 'cap' ? [underTop(at, inner + piece.thickness)] : []),
         ];
       });
       const board = { from: pillar.from, to: pillar.to, what: name };
-      return [{ ...common, ...board, low, high: rod.frameHeight }, ...pieces, underTop(board, outer)];
+      return [inFront(board, low, rod.frameHeight), ...pieces, underTop(board, outer)];
     }),
   );
 }

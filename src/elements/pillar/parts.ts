@@ -50,7 +50,10 @@ export function parts(decisions: Decisions, bench: Bench): Made {
     for (const pillar of run.pillars) {
       const face = pillar.to - pillar.from;
       const back = face - moreFace(run, pillar, layer);
-      const past = pillar.where === 'between' ? pastCorners(run, { ...pillar, ...layer }) : 0;
+      const past =
+        pillar.where === 'between'
+          ? pastCorners(run, { from: pillar.from, to: pillar.to, inner: layer.inner, outer: layer.outer })
+          : 0;
       if (back < LEAST_BACK) findings.push(tooNarrow(run.id, pillar.where, face, face - back + LEAST_BACK));
       else if (past > SAME_LENGTH) findings.push(pastMitre(run.id, pillar.index + 1, past));
       else {

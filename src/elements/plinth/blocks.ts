@@ -63,4 +63,4 @@ export function endsOfBlock({ endReturn }: Decisions, rod: Pick<Rod, 'layers'>, 
 
 /** A block hard by an inside corner that has no pillar of its own may stand past the corner's mitre. */
 const pastOf = (run: RodRun, { left, right }: Ends, { layers }: Pick<Rod, 'layers'>): number =>
-  pastCorners(run, { from: left.x, to: right.x, ...layers.plinth });
+  pastCorners(run, { from: left.x, to: right.x, inner: layers.plinth.inner, outer: layers.plinth.outer });

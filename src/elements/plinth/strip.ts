@@ -2,7 +2,7 @@ import { leavesStuff, reachOf } from '../../base/edge-path';
 import { rectangle } from '../../base/outline';
 import { mouldedStrip } from '../../base/profiles';
 import { returned, type StripEnd } from '../../base/returned';
-import { lying } from '../../base/stuff';
+import { lying, type Stuff } from '../../base/stuff';
 import type { DecisionsOf } from '../../vocabulary/field';
 import type { Finding } from '../../vocabulary/finding';
 import type { Outline } from '../../vocabulary/geometry';
@@ -99,36 +99,58 @@ export function pieceOf(
         reason: 'scribed to the wall',
       }),
     );
-  return {
-    ...common(run, strip, said),
-    ...(meets ? { meets } : {}),
-    ...(oversize.length > 0 ? { oversize } : {}),
-    ...lying(run, strip.section, {
-      from: left.x,
-      to: right.x,
-      fromPerOut: left.perOut,
-      toPerOut: right.perOut,
-      d: strip.inner,
-      z: 0,
-    }),
-  };
+  const stuff = lying(run, strip.section, {
+    from: left.x,
+    to: right.x,
+    fromPerOut: left.perOut,
+    toPerOut: right.perOut,
+    d: strip.inner,
+    z: 0,
+  });
+  return draftOf(run, strip, said, stuff, meets, oversize.length > 0 ? oversize : undefined);
 }
 
 /** The short pieces that turn the free ends of a piece, back to the back of the frame. */
 export function returnsOf(run: RodRun, strip: Strip, ends: Ends, depth: number): readonly PartDraft[] {
   return (['left', 'right'] as const)
     .filter((side) => ends[side].how === 'returned')
-    .map((side) => ({
-      ...common(run, strip, {
-        code: 'BR',
-        name: 'plinth return',
-        where: `${side} end`,
-        from: 'finished',
-        holds: onSkin(strip.thickness, SMALL),
-      }),
-      ...returned(run, side, strip.section, { x: ends[side].x, front: strip.inner, back: -depth, z: 0 }),
-    }));
+    .map((side) =>
+      draftOf(
+        run,
+        strip,
+        {
+          code: 'BR',
+          name: 'plinth return',
+          where: `${side} end`,
+          from: 'finished',
+          holds: onSkin(strip.thickness, SMALL),
+        },
+        returned(run, side, strip.section, { x: ends[side].x, front: strip.inner, back: -depth, z: 0 }),
+      ),
+    );
 }
 
-const common = (run: RodRun, { sheet, edges }: Strip, said: Said) =>
-  ({ ...said, kind: 'plinth', run: run.id, material: sheet, finish: 'paint', edges, grooves: [] }) as const;
+const draftOf = (
+  run: RodRun,
+  { sheet, edges }: Strip,
+  { code, name, where, holds, from }: Said,
+  { shape, place }: Stuff,
+  meets?: PartDraft['meets'],
+  oversize?: PartDraft['oversize'],
+): PartDraft => ({
+  kind: 'plinth',
+  code,
+  name,
+  run: run.id,
+  material: sheet,
+  finish: 'paint',
+  from,
+  edges,
+  grooves: [],
+  where,
+  holds,
+  shape,
+  place,
+  meets,
+  oversize,
+});

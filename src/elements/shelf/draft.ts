@@ -9,7 +9,7 @@ export const draftOf = (
   name: string,
   material: string,
   where: string,
-  stuff: Stuff,
+  { shape, place }: Stuff,
   more: Partial<PartDraft>,
 ): PartDraft => ({
   kind: 'shelf',
@@ -22,6 +22,7 @@ export const draftOf = (
   edges: [],
   grooves: [],
   where: `bay ${(bay.bay ?? 0) + 1}, ${where}`,
-  ...stuff,
+  shape,
+  place,
   ...more,
 });

@@ -24,7 +24,7 @@ export function draft(
   run: RodRun,
   bay: Bay,
   { material, layer }: Make,
-  stuff: Stuff,
+  { shape, place }: Stuff,
   meets: AlongBay['meets'],
   work: readonly string[] = [],
 ): PartDraft {
@@ -48,8 +48,9 @@ export function draft(
         rule: 'skirting at 400–600, into studs and noggins (trade, from memory)',
       },
     ],
-    ...(meets ? { meets } : {}),
-    ...(work.length > 0 ? { work } : {}),
-    ...stuff,
+    meets,
+    work: work.length > 0 ? work : undefined,
+    shape,
+    place,
   };
 }
