@@ -37,7 +37,7 @@ export function layNoggins(
   const laid = gaps.map((gap) => {
     const meets = (w: { readonly from: number; readonly to: number }): boolean =>
       w.from < gap.to - SAME_LENGTH && w.to > gap.from + SAME_LENGTH;
-    const lines = wishes.filter(meets).map(({ z, reason }) => ({ z, reason }));
+    const lines = wishes.filter(meets);
     const holes = keepOuts.filter(meets).map((of): Hole => ({ ...of, of, trimmed: trimmed.includes(of) }));
     const { bands, moved } = bandsIn(lines, holes, timber, clear);
     return {
@@ -71,14 +71,16 @@ function bandsOf(lines: readonly Line[], face: number, clear: Span): readonly Ba
   const rising = lines
     .filter((l) => l.z > clear.low - LEAST_EDGE && l.z < clear.high + LEAST_EDGE)
     .sort((a, b) => a.z - b.z);
+  const reach = Math.max(0, face - 2 * LEAST_EDGE);
   for (let i = 0; i < rising.length; i++) {
     const last = laid.at(-1);
     if (last && rising[i].z <= last.high - LEAST_EDGE + SAME_LENGTH) {
       add(last, rising[i]);
       continue;
     }
-    const together = rising.slice(i).filter((l) => l.z - rising[i].z <= Math.max(0, face - 2 * LEAST_EDGE));
-    const centre = (rising[i].z + together[together.length - 1].z) / 2;
+    let highest = rising[i].z;
+    for (let k = i + 1; k < rising.length && rising[k].z - rising[i].z <= reach; k++) highest = rising[k].z;
+    const centre = (rising[i].z + highest) / 2;
     const low = Math.max(last?.high ?? clear.low, Math.min(centre - face / 2, clear.high - face));
     const band = { low, high: low + face, reasons: [rising[i].reason], lines: [rising[i].z] };
     if (low + face <= clear.high + SAME_LENGTH) laid.push(band);

@@ -30,6 +30,9 @@ export function parts({ cableWay }: Decisions, { rod, framing, book }: Bench): M
   };
 }
 
+/** Nothing more is said of most pieces. */
+const NOTHING = {};
+
 /** What the setting-out says of a stud that nothing else asked for. */
 const BY_CENTRES = 'centres';
 
@@ -49,7 +52,7 @@ function ofRun(
     where: string,
     { shape, place }: Stuff,
     holds: PartDraft['holds'],
-    said: Pick<PartDraft, 'work' | 'byCentres' | 'section'> = {},
+    { work, byCentres, section: worded }: Pick<PartDraft, 'work' | 'byCentres' | 'section'> = NOTHING,
   ): PartDraft => ({
     kind: 'frame',
     code,
@@ -64,7 +67,9 @@ function ofRun(
     shape,
     place,
     holds,
-    ...said,
+    work,
+    byCentres,
+    section: worded,
   });
   const plate = (where: 'bottom' | 'top', z: number) => {
     const holds = plateHolds(where, face);
@@ -84,7 +89,13 @@ function ofRun(
     ...noggins.map((n) => {
       const where = n.reasons.join(', ');
       if (!isBored(n.to - n.from, cableWay, depth))
-        return draft('NG', 'noggin', where, lying(run, section, { ...n, d: -depth, z: n.low }), nogginHolds);
+        return draft(
+          'NG',
+          'noggin',
+          where,
+          lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low }),
+          nogginHolds,
+        );
       const bored = boredNoggin(run, n, depth, cableWay);
       return draft('NG', 'noggin', where, bored, nogginHolds, { work: bored.work });
     }),
