@@ -34,7 +34,7 @@ import type { Mark, Rod, RodRun } from './vocabulary/rod';
 export { cautionsOf } from './checks/cautions';
 export { writeJob } from './job/write';
 export { alike } from './parts/alike';
-export { teamKg } from './sections/limits';
+export { teamKg, teamRule } from './sections/limits';
 export { rooms };
 
 /** Reads a job file. Never throws: what is wrong comes back as issues at their paths. */

@@ -10,24 +10,6 @@ import { useApp } from '../store/hooks';
 export const foundAt = (findings: readonly Finding[], path: string): readonly Finding[] =>
   findings.filter(({ subject }) => subject.path === path || subject.path?.startsWith(`${path}/`));
 
-/**
- * The same, and besides them what is said of the whole list of such things but names this one: rooms know of a bay or a join by its
- * run and name, not by its place in the job's list.
- */
-export function foundAbout(
-  findings: readonly Finding[],
-  path: string | undefined,
-  list: string,
-  run: string | undefined,
-  name: string,
-): readonly Finding[] {
-  const word = new RegExp(`(?<![\\p{L}\\d])${name.replace(/[^\p{L}\d ]/gu, '\\$&')}(?![\\p{L}\\d])`, 'iu');
-  return findings.filter(({ subject, message }) => {
-    if (subject.path === list) return name !== '' && subject.run === run && word.test(message);
-    return path !== undefined && (subject.path === path || subject.path?.startsWith(`${path}/`));
-  });
-}
-
 export interface Trial {
   /** What follows from the job with what is being typed taken as if it were decided already. */
   readonly made: Design;

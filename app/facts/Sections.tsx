@@ -1,4 +1,4 @@
-import { teamKg } from '../../src/flow';
+import { teamKg, teamRule } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
 import type { Breach, Section } from '../../src/vocabulary/section';
 import { joinWords } from '../decisions/join-edits';
@@ -6,14 +6,9 @@ import { figure, length, weight } from '../shell/format';
 import { goToDecision } from '../shell/go-to';
 import { useDesign } from '../store/hooks';
 
-/** How the team's share of what each may lift is known. */
-const SHARE = ['alone', 'two lift two thirds of the sum', 'three lift half of the sum'];
-
 /** What the people of a job may lift together, and by which rule. */
 export function teamWords({ people, liftKg }: Design['job']['carry']): string {
-  const share = SHARE[Math.min(people, 3) - 1];
-  const more = people > 3 ? '; beyond three no more is counted' : '';
-  return `${people} × ${liftKg} kg: ${share}${more} (HSE L23, for teams). Not a legal limit.`;
+  return `${people} × ${liftKg} kg: ${teamRule(people)} (HSE L23, for teams). Not a legal limit.`;
 }
 
 /** A rule broken, in words with its numbers. */

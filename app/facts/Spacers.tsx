@@ -1,4 +1,4 @@
-import { useDeferredValue, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { layoutsBySpacers, making, rooms } from '../../src/flow';
 import { setElement } from '../../src/job/edits';
 import type { Job } from '../../src/vocabulary/job';
@@ -53,9 +53,8 @@ export function Spacers() {
 }
 
 function Offers({ job, now }: { readonly job: Job; readonly now: number }) {
-  const fewer = layoutsBySpacers(job)
-    .filter(({ spacers, decisions }) => spacers < now && decisions.length > 0)
-    .slice(0, MOST);
+  const layouts = useMemo(() => layoutsBySpacers(job), [job]);
+  const fewer = layouts.filter(({ spacers, decisions }) => spacers < now && decisions.length > 0).slice(0, MOST);
   if (fewer.length === 0)
     return (
       <p className="aside" role="status">

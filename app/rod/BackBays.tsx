@@ -56,6 +56,8 @@ function Bay({ bay, run, layout, lane, inHand }: Omit<Props, 'made'> & { readonl
   );
   // biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus
   if (!thing) return <g aria-hidden="true">{drawing}</g>;
+  // Called by the bay of the front that it lies behind, as everywhere.
+  const title = `Behind bay ${thing.kind === 'bay' ? thing.bay : bay.index + 1}: ${words}`;
   const take = () => app.getState().take(thing, run.id);
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing has no button element
@@ -63,7 +65,7 @@ function Bay({ bay, run, layout, lane, inHand }: Omit<Props, 'made'> & { readonl
       className={sameThing(inHand, thing) ? 'rod-thing rod-in-hand' : 'rod-thing'}
       role="button"
       tabIndex={0}
-      aria-label={`Behind bay ${thing.kind === 'bay' ? thing.bay : ''}: ${words}`}
+      aria-label={title}
       aria-pressed={sameThing(inHand, thing)}
       onClick={take}
       onKeyDown={(event) => {
@@ -75,7 +77,7 @@ function Bay({ bay, run, layout, lane, inHand }: Omit<Props, 'made'> & { readonl
         requestAnimationFrame(() => document.getElementById(PURPOSE_INPUT)?.focus());
       }}
     >
-      <title>{`Behind bay ${bay.index + 1}: ${words}`}</title>
+      <title>{title}</title>
       {drawing}
       <rect
         className="rod-ring"

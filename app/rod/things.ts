@@ -7,8 +7,8 @@ import type { Design } from '../../src/vocabulary/design';
 import type { Finding } from '../../src/vocabulary/finding';
 import type { Job, Opening } from '../../src/vocabulary/job';
 import type { PillarMark, RodRun } from '../../src/vocabulary/rod';
-import { foundAbout } from '../decisions/found';
-import { markRun, runOfMark } from '../decisions/join-edits';
+import { foundAt } from '../decisions/found';
+import { markRun } from '../decisions/join-edits';
 import type { Thing } from '../store/view';
 import type { Above } from './layout';
 
@@ -40,22 +40,9 @@ export function pathOf(thing: Thing, job: Job): string | undefined {
 }
 
 /** What the checks say of a thing. */
-export function foundOf(thing: Thing, made: Pick<Design, 'job' | 'rod' | 'findings'>): readonly Finding[] {
-  const { job, rod, findings } = made;
+export function foundOf(thing: Thing, { job, findings }: Pick<Design, 'job' | 'findings'>): readonly Finding[] {
   const path = pathOf(thing, job);
-  if (thing.kind === 'bay') {
-    const run = rod.runs.find(({ jobIndex }) => jobIndex === thing.run - 1)?.id;
-    return foundAbout(findings, path, '/unit/bays', run, `bay ${thing.bay}`);
-  }
-  if (thing.kind === 'opening') {
-    const opening = job.unit.openings[thing.index];
-    const run = rod.runs.find(({ jobIndex }) => jobIndex === (opening?.run ?? 0) - 1)?.id;
-    return foundAbout(findings, path, '/unit/openings', run, opening?.name ?? '');
-  }
-  const mark = job.unit.joins.by === 'hand' ? job.unit.joins.at[thing.index] : undefined;
-  const run = mark && runOfMark(made, mark);
-  const id = mark && run?.joins.find(({ x }) => x === mark.x)?.id;
-  return foundAbout(findings, path, '/unit/joins', run?.id, id ?? '');
+  return path === undefined ? [] : foundAt(findings, path);
 }
 
 /** The openings of a run as the job wishes them. */

@@ -74,7 +74,7 @@ function directionOf(look: Exclude<Look, 'room'>, { run, first }: Sighted, prese
 }
 
 /** Stands so that the whole box is in view from a direction. `aspect` is the picture's width by its height. */
-export function standOff(box: Box, toViewer: Vec3, fovDeg: number, aspect: number): Standpoint {
+function standOff(box: Box, toViewer: Vec3, fovDeg: number, aspect: number): Standpoint {
   const back = unit(toViewer);
   const right = unit(cross([0, 0, 1], back));
   const up = cross(back, right);

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 
 /** Narrower than this the columns lie over the view, and only one is open at a time. */
-export const NARROW = '(max-width: 1099px)';
+const NARROW = '(max-width: 1099px)';
 
 export interface Panels {
   readonly narrow: boolean;

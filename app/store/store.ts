@@ -17,7 +17,7 @@ import {
 
 /** An edit: changes the draft in place, or returns the new job and leaves the draft alone. */
 // biome-ignore lint/suspicious/noConfusingVoidType: a recipe that changes the draft returns nothing
-export type Recipe = (job: Draft<Job>) => void | Job;
+type Recipe = (job: Draft<Job>) => void | Job;
 
 export interface Actions {
   /**
@@ -64,6 +64,8 @@ export interface AppState extends Actions {
   readonly future: readonly Step[];
   /** The gesture still going on; its edits are not committed yet. */
   readonly gesture: string | null;
+  /** What could be done again before the gesture began: it can be again when the gesture is cancelled. */
+  readonly laidBy: readonly Step[];
   readonly view: View;
   readonly notice: Notice | null;
   readonly keeping: Keeping;
@@ -82,12 +84,13 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
       past: [],
       future: [],
       gesture: null,
+      laidBy: [],
       view: firstView,
       notice: null,
       keeping: 'untouched',
 
       edit(label, recipe, gesture) {
-        const { document, past, previous, gesture: open } = get();
+        const { document, past, previous, future, laidBy, gesture: open } = get();
         const [next, redo, undo] = create(document, recipe, { enablePatches: true });
         if (next === document || redo.length === 0) return;
         const step: Step = { label, redo, undo };
@@ -98,6 +101,7 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
           previous: goesOn ? previous : document,
           past: goesOn ? [...past.slice(0, -1), joined(last, step)] : withStep(past, step),
           future: [],
+          laidBy: goesOn ? laidBy : future,
           gesture: gesture ?? null,
         });
       },
@@ -107,10 +111,16 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
       },
 
       cancelGesture() {
-        const { gesture, past, document } = get();
+        const { gesture, past, document, laidBy } = get();
         const last = past.at(-1);
         if (gesture === null || !last) return;
-        set({ document: before(document, last), previous: null, past: past.slice(0, -1), gesture: null });
+        set({
+          document: before(document, last),
+          previous: null,
+          past: past.slice(0, -1),
+          future: laidBy,
+          gesture: null,
+        });
       },
 
       undo() {

@@ -16,7 +16,7 @@ export interface Box {
 }
 
 /** A rectangular board, all edges sawn square. mm. */
-export const squareBoard = (length: number, width: number, thickness: number): Board => ({
+const squareBoard = (length: number, width: number, thickness: number): Board => ({
   kind: 'board',
   outline: [
     [0, 0],

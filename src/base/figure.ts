@@ -11,7 +11,7 @@ export interface Figuring {
  * A length in mm as it is shown to people, on lists, drawings and rod alike: to the job's step, without a unit (ISO 129-1); inches
  * to their own step, 1/64, with the inch mark. Rounded by itself from its exact value, so that running figures gather no errors.
  */
-export const figureOf = (mm: number, { units, step }: Figuring): string =>
+const figureOf = (mm: number, { units, step }: Figuring): string =>
   formatLength(units === 'mm' ? toStep(mm, step) : mm, units);
 
 /** How a job writes its lengths, as a function. */

@@ -1,5 +1,6 @@
 import { figures } from '../base/figure';
 import { siteRows } from '../exports/making';
+import { rooms } from '../flow';
 import type { Design } from '../vocabulary/design';
 import type { FixingLine, FixingMap, Layout, Making } from '../vocabulary/making';
 import { columns } from './columns';
@@ -61,17 +62,22 @@ export const partFixingsText = ({ fixings }: Making): string =>
 export function spacersText({ job }: Design, { spacers }: Making, layouts: readonly Layout[]): string {
   const size = figures(job);
   const rows = spacers.map((s) => [size(s.shopLength), String(s.times), s.where.join(', ')]);
-  return columns([['spacer', 'times', 'where'], ...rows]) + fewer(layouts);
+  return columns([['spacer', 'times', 'where'], ...rows]) + fewer(layouts, size);
 }
 
 /** The layout with the fewest spacers, where it has fewer than the present one. */
-function fewer(layouts: readonly Layout[]): string {
+function fewer(layouts: readonly Layout[], size: (mm: number) => string): string {
   const now = layouts.find((l) => l.decisions.length === 0);
   const [best] = layouts;
   if (!now || !best || best.spacers >= now.spacers)
     return `${now?.spacers ?? 0} different spacers; no layout within the decisions needs fewer\n`;
-  const set = best.decisions.map(({ kind, key, value }) => `${kind}.${key} = ${value}`).join(', ');
-  return `${now.spacers} different spacers; with ${set} it would be ${best.spacers}\n`;
+  const set = best.decisions.map(({ kind, key, value }) => {
+    const field = rooms.find((room) => room.kind === kind)?.fields[key];
+    const option = field?.kind === 'choice' ? field.options.find((one) => one.value === value)?.label : undefined;
+    const shown = field?.kind === 'length' && typeof value === 'number' ? size(value) : String(value);
+    return `${field?.label ?? key}: ${option ?? shown}`;
+  });
+  return `${now.spacers} different spacers; with ${set.join('; ')} it would be ${best.spacers}\n`;
 }
 
 /** The order of assembly, a line for each step. */

@@ -7,7 +7,7 @@ import { runOf } from './elevation';
 import { type JoinMark, joinLines, joinsOn } from './joins';
 
 /** What a rod is drawn from. */
-export type Settable = Pick<Design, 'job' | 'rod' | 'framing' | 'marks'>;
+type Settable = Pick<Design, 'job' | 'rod' | 'framing' | 'marks'>;
 
 const LANES = ['front', 'skin', 'timber', 'behind'] as const satisfies readonly Mark['lane'][];
 

@@ -4,14 +4,14 @@ import type { Job } from '../vocabulary/job';
 import { fitsSmallest, type SheetInfo, sheetSvg } from './svg';
 
 /** The elevations of a run, in the order of a job's sheets. */
-export const ELEVATIONS = ['front', 'framing'] as const;
+const ELEVATIONS = ['front', 'framing'] as const;
 export type ElevationKind = (typeof ELEVATIONS)[number];
 
 /** A sheet that small workshops can still print: all of a job's sheets are at least this when one can't be smaller. */
 const USUAL = 'A3';
 
 /** What the title block says of a job. */
-export const sheetInfo = ({ name, unit, units, client, maker }: Job): SheetInfo => ({
+const sheetInfo = ({ name, unit, units, client, maker }: Job): SheetInfo => ({
   job: name,
   unit: unit.name,
   units,

@@ -3,7 +3,7 @@ import type { Issue } from '../vocabulary/result';
 import { pointer } from './words';
 
 /** Most issues that are told at once. */
-export const MOST_ISSUES = 20;
+const MOST_ISSUES = 20;
 
 /** What the schema found, each at its path: unknown names one by one. */
 export function issuesOf(error: z.ZodError): Issue[] {

@@ -6,7 +6,7 @@ import { anyOf, complaint, inWords } from './words';
 export const says = (allowed: string) => ({ error: (issue: { input?: unknown }) => complaint(issue.input, allowed) });
 
 /** What a field allows, in plain words. */
-export function allowedIn(field: Field): string {
+function allowedIn(field: Field): string {
   switch (field.kind) {
     case 'length':
       return `a length from ${field.min} to ${field.max} mm`;

@@ -4,7 +4,7 @@ import { mirroredMaking } from './mirror-making';
 import { kept, withinHalfTurn } from './turned';
 
 /** The length of a run's frame line, mm, as the rod has it. */
-export type FrameLength = (run: number) => number;
+type FrameLength = (run: number) => number;
 
 /** How many bays a run has, as the rod has it. */
 export type BayCount = (run: number) => number;

@@ -9,9 +9,9 @@ import { FORMAT, makeSchema, type RoomWords, VERSION } from './schema';
 import { inWords } from './words';
 
 /** Reads a job file. Never throws; issues carry JSON pointers into the file, '' for the whole. */
-export type Reader = (text: string) => Result<Job>;
+type Reader = (text: string) => Result<Job>;
 /** The same for a value that was already parsed, as from the browser's own database. */
-export type Checker = (value: unknown) => Result<Job>;
+type Checker = (value: unknown) => Result<Job>;
 
 /** A checker for the rooms given. At most 20 issues. Decisions of rooms that are left out take their defaults. */
 export function makeChecker(rooms: readonly RoomWords[]): Checker {

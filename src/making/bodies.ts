@@ -25,7 +25,7 @@ export interface Body {
 }
 
 /** How far a piece is drawn in from each side to see which way it is touched, mm. */
-export const DRAWN_IN = 0.2;
+const DRAWN_IN = 0.2;
 
 const known = new WeakMap<Part, Body>();
 

@@ -14,6 +14,9 @@ const SHORTEST = 15;
 const PELLET = 8;
 const TOO_THICK = `too thick for pins, of which the longest is ${LONGEST} (16 gauge; trade, from memory)`;
 
+/** Whether pins are long enough for so much stuff, mm; what is thicker is screwed. */
+export const pinned = (through: number): boolean => BRAD.least * through <= LONGEST;
+
 /**
  * The pin for so much stuff; `beyond`: how much there is behind it. A pin can't be let in: what is too thick for the longest is screwed
  * through counterbores with pellets glued over the heads, or from behind; and where there is too little behind for the rule, it is glued.
@@ -26,7 +29,7 @@ export function pinFor(hold: Pick<Hold, 'through' | 'endGrain'>, beyond: number,
   const item = best(own, wanted, through);
   if (item) return { item, name: item.name, rule };
   if (through <= 0) return { name: 'Brad, length to suit, to be bought', rule };
-  if (wanted.least > LONGEST) return pelleted(hold, beyond, book);
+  if (!pinned(through)) return pelleted(hold, beyond, book);
   if (wanted.most >= wanted.least) return { name: `Brad, ${lengthInWords(wanted, LONGEST)}, to be bought`, rule };
   const length = downToSold(wanted.most);
   if (length < SHORTEST || length <= through)

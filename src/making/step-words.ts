@@ -1,5 +1,6 @@
 import type { Hold, Part } from '../vocabulary/part';
 import type { Batch } from './order';
+import { pinned } from './pins';
 import type { Touching } from './touching';
 
 /** More than one of a thing: "studs", "lengths of skirting", "shelves". */
@@ -11,7 +12,7 @@ export function plural(name: string): string {
 }
 
 /** "2 plates", "1 piece of skirting". */
-export const countOf = (n: number, name: string): string =>
+const countOf = (n: number, name: string): string =>
   n === 1 ? (/ing$/.test(name) ? `1 piece of ${name}` : `1 ${name}`) : `${n} ${plural(name)}`;
 
 /** "a, b and c". */
@@ -35,6 +36,9 @@ const VERBS: Readonly<Record<Hold['by'], string>> = {
   dowel: 'dowel',
   glue: 'glue',
 };
+
+/** What is too thick for pins is screwed, as the fixings say. */
+const verbFor = ({ by, through }: Hold): string => VERBS[by === 'brad' && !pinned(through) ? 'screw' : by];
 
 const comesWith = ({ hardware = [] }: Part, what: RegExp): boolean => hardware.some((one) => what.test(one.what));
 
@@ -64,7 +68,7 @@ const OTHERWISE: readonly {
 /** How a batch is put on, by how most of its parts are held: "glue and screw"; "fix" where nothing is said. */
 export function verbOf(batch: Batch): string {
   const ways = batch.map(({ holds = [] }) => {
-    const all = [...new Set(holds.map((hold) => VERBS[hold.by]))].filter((verb) => verb !== 'glue');
+    const all = [...new Set(holds.map(verbFor))].filter((verb) => verb !== 'glue');
     // What is bolted besides is bolted to the next section, when both stand there.
     const verbs = all.length > 1 ? all.filter((verb) => verb !== 'bolt') : all;
     const glued = holds.some((hold) => hold.glue !== undefined || hold.by === 'glue');

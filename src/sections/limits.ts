@@ -10,11 +10,20 @@ export interface Load {
 }
 
 /** What so many people may lift together, of the sum of what each may lift alone: HSE L23 paragraph 120 for two and three; beyond them no more is counted than three lift. */
-const SHARE = [1, 2 / 3, 1 / 2];
+const TEAMS = [
+  { share: 1, words: 'alone' },
+  { share: 2 / 3, words: 'two lift two thirds of the sum' },
+  { share: 1 / 2, words: 'three lift half of the sum' },
+];
+const teamOf = (people: number): (typeof TEAMS)[number] => TEAMS[Math.min(people, TEAMS.length) - 1];
 
 /** What the people of the job may lift together, kg. Not a legal limit. */
 export const teamKg = ({ people, liftKg }: Pick<Carry, 'people' | 'liftKg'>): number =>
-  liftKg * Math.min(people, 3) * SHARE[Math.min(people, 3) - 1];
+  liftKg * Math.min(people, TEAMS.length) * teamOf(people).share;
+
+/** By which rule that is known, in words. */
+export const teamRule = (people: number): string =>
+  `${teamOf(people).words}${people > TEAMS.length ? '; beyond three no more is counted' : ''}`;
 
 /**
  * The longest piece of a width that turns from one corridor into another at a right angle, kept level:

@@ -8,7 +8,7 @@ import type { Bay, FrameTimber, RodRun } from '../vocabulary/rod';
 const NO_RAIL: readonly BayPurpose[] = ['open', 'appliance', 'bin'];
 
 /** Whether a rail runs along the bottom of a space at its back. */
-export const railBelow = (carcass: Carcass, { wish }: Pick<BackBay, 'wish'>): boolean =>
+const railBelow = (carcass: Carcass, { wish }: Pick<BackBay, 'wish'>): boolean =>
   carcass.rearRail && !(wish && NO_RAIL.includes(wish.purpose));
 
 /** The spaces between neighbouring cross frames, from left to right; the two frames at a join have none between them. */
@@ -64,7 +64,7 @@ export function withoutSpace(runs: readonly RodRun[]): readonly Finding[] {
 const nothingBehind = (run: RodRun, bay: Bay): Finding => ({
   severity: 'warn',
   rule: 'bay-without-space',
-  subject: { run: run.id, path: '/unit/bays' },
+  subject: { run: run.id, path: bay.wish?.path ?? '/unit/bays' },
   value: bay.index + 1,
   limit: run.backBays.length,
   message: `Bay ${bay.index + 1} of run ${run.id} is to have ${bay.wish?.purpose} behind it, and no space between two cross frames is its own; the run has ${run.backBays.length}.`,

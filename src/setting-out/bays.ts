@@ -1,8 +1,8 @@
 import { tenth } from '../base/tenth';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Finding } from '../vocabulary/finding';
-import type { BayWish, Rhythm } from '../vocabulary/job';
-import type { Bay, PillarMark, RunEnd } from '../vocabulary/rod';
+import type { Rhythm } from '../vocabulary/job';
+import type { Bay, PillarMark, RunEnd, SaidOfBay } from '../vocabulary/rod';
 
 /** The face of a run on which pillars and bays are set out. */
 export interface Front {
@@ -21,7 +21,7 @@ export interface Front {
   readonly bareFrom: number;
   readonly bareTo: number;
   /** What the job says of single bays of this run. */
-  readonly wishes: readonly BayWish[];
+  readonly wishes: readonly SaidOfBay[];
 }
 
 export interface Division {

@@ -7,7 +7,7 @@ import type { Bay, RodRun, RunJoin } from '../vocabulary/rod';
 const LEAST_CLEAR = 100;
 
 /** Width of the strip that covers a join where no pillar does, mm (common practice, no source). */
-export const COVER_WIDTH = 40;
+const COVER_WIDTH = 40;
 
 /** A pillar must cover the join by at least this much on each side (common practice, no source). */
 const LEAST_COVER = 10;
@@ -62,9 +62,14 @@ export interface Joined {
 
 /**
  * Gives the wished joins their places. One that no pillar covers, or that stands too near another or an end, is refused and said, with
- * the nearest place that would do.
+ * the nearest place that would do. One that stands says where it is marked, where it is marked `byHand`.
  */
-export function placeJoins(runs: readonly Unjoined[], wishes: readonly JoinMark[], face: number): Joined {
+export function placeJoins(
+  runs: readonly Unjoined[],
+  wishes: readonly JoinMark[],
+  face: number,
+  byHand: boolean,
+): Joined {
   const joins = new Map<string, Omit<RunJoin, 'id'>[]>();
   const corners = new Set<string>();
   const findings: Finding[] = [];
@@ -89,7 +94,7 @@ export function placeJoins(runs: readonly Unjoined[], wishes: readonly JoinMark[
       if (place && room >= 0)
         joins.set(
           run.id,
-          [...mine, place].sort((a, b) => a.x - b.x),
+          [...mine, byHand ? { ...place, path } : place].sort((a, b) => a.x - b.x),
         );
       else
         findings.push(

@@ -2,8 +2,8 @@ import { leftOf } from '../base/tenth';
 import { add2, heading, scale2 } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
 import type { Vec2 } from '../vocabulary/geometry';
-import type { BayWish, Job, JoinMark } from '../vocabulary/job';
-import type { Demands, Rod, RunEnd } from '../vocabulary/rod';
+import type { Job, JoinMark } from '../vocabulary/job';
+import type { Demands, Rod, RunEnd, SaidOfBay } from '../vocabulary/rod';
 import { divide } from './bays';
 import { backOf, layCarcass } from './carcass';
 import { crossings } from './crossings';
@@ -28,7 +28,8 @@ export function setOut(job: Job, demands: readonly Demands[]): (joins: readonly 
   const ends = endsOf(seeds, plan.leftEnd, plan.rightEnd, asked, job.fit);
   const lengths = seeds.map((seed, i) => frameLength(seed, ends[i], asked));
   const lines = polyline(seeds, lengths);
-  const built = seeds.map((seed, i) => runOf(seed, ends[i], lengths[i], lines[i], asked, job.unit.bays));
+  const wishes = job.unit.bays.map((wish, i): SaidOfBay => ({ ...wish, path: pathOfBay(i) }));
+  const built = seeds.map((seed, i) => runOf(seed, ends[i], lengths[i], lines[i], asked, wishes));
   const unjoined = built.map((b) => b.run);
   const faults = [...built.flatMap((b) => b.findings), ...flapFaults(job), ...noSuchBays(job, unjoined)];
   const frameHeight = height - asked.top.thickness;
@@ -39,7 +40,7 @@ export function setOut(job: Job, demands: readonly Demands[]): (joins: readonly 
   };
   const flaps = seeds.flatMap(({ id, flap }, i) => (flap ? [{ left: id, right: seeds[i + 1].id, ...flap }] : []));
   return (joins) => {
-    const joined = placeJoins(unjoined, joins, timber.face);
+    const joined = placeJoins(unjoined, joins, timber.face, job.unit.joins.by === 'hand');
     const before = { timber, frameLow, frameHeight, overhang: top.overhang, depth };
     const { runs, carcass, findings } = layCarcass(numbered(unjoined, joined), demands, before);
     return {
@@ -92,7 +93,7 @@ function runOf(
   found: number,
   line: { readonly origin: Vec2; readonly along: Vec2 },
   asked: Asked,
-  wishes: readonly BayWish[],
+  wishes: readonly SaidOfBay[],
 ): { readonly run: Unjoined; readonly findings: readonly Finding[] } {
   const length = Math.max(0, found);
   const left = placed(ends.left, 0 - ends.left.frameBeyond);
@@ -161,6 +162,8 @@ const tooShort = (run: string, path: string, left: number, least: number): Findi
   remedy: 'Lengthen the run, or turn its corners less. Nothing is made for it.',
 });
 
+const pathOfBay = (index: number): string => `/unit/bays/${index}`;
+
 /** What the job says of bays that the setting-out has not. */
 function noSuchBays({ unit }: Job, runs: readonly Unjoined[]): readonly Finding[] {
   return unit.bays.flatMap(({ run, bay }, i): Finding[] => {
@@ -170,7 +173,7 @@ function noSuchBays({ unit }: Job, runs: readonly Unjoined[]): readonly Finding[
       {
         severity: 'warn',
         rule: 'no-such-bay',
-        subject: { path: `/unit/bays/${i}`, ...(there ? { run: there.id } : {}) },
+        subject: { path: pathOfBay(i), ...(there ? { run: there.id } : {}) },
         value: bay,
         limit: there?.bays.length ?? 0,
         message: there

@@ -1,4 +1,4 @@
-import type { BayWish } from './job';
+import type { SaidOfBay } from './rod';
 
 /** The frame behind the front, on the side of those who serve. Offsets d from the front frame's face, negative behind it; heights above the floor. */
 export interface Carcass {
@@ -42,7 +42,7 @@ export interface BackBay {
   readonly to: number;
   /** Bay of the front (its index) that it lies behind, where there is one. */
   readonly bay?: number;
-  readonly wish?: BayWish;
+  readonly wish?: SaidOfBay;
   /** Clear at the back: from the bottom rail (the floor, where none runs there) to the rail under the top, or under the worktop. */
   readonly low: number;
   readonly high: number;

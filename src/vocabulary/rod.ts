@@ -122,6 +122,11 @@ export interface PillarMark {
   readonly footTo: number;
 }
 
+/** What the job says of a bay, and where in the job. */
+export interface SaidOfBay extends BayWish {
+  readonly path: string;
+}
+
 /** The space between two pillars, at the face of the front. */
 export interface Bay {
   readonly index: number;
@@ -136,7 +141,7 @@ export interface Bay {
   /** Panel frames on its front. */
   readonly panels: boolean;
   /** What the job says of this bay, if anything. */
-  readonly wish?: BayWish;
+  readonly wish?: SaidOfBay;
 }
 
 /** A join across a run: two sections meet at x. `behind` what covers it; a cover piece lies from `coverFrom` to `coverTo`. */
@@ -146,6 +151,8 @@ export interface RunJoin {
   readonly behind: 'pillar' | 'cover';
   readonly coverFrom: number;
   readonly coverTo: number;
+  /** Where the job marks it; not said of one that was worked out. */
+  readonly path?: string;
 }
 
 /** A flap's gap in the counter, in its left-hand run's coordinates: from the end of that run's frame to the next run's. */

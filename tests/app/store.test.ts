@@ -198,6 +198,25 @@ describe('gestures', () => {
     expect(store.getState().document.unit.height).toBe(1050);
     expect(store.getState().past).toHaveLength(1);
     expect(store.getState().future).toEqual([]);
+    store.getState().cancelGesture();
+    expect(store.getState().past).toHaveLength(1);
+  });
+
+  it('leaves what was undone before a cancelled gesture to be done again', () => {
+    const store = fresh();
+    setHeight(store, 1050);
+    setHeight(store, 1100);
+    store.getState().undo();
+    setHeight(store, 1000, 'g');
+    setHeight(store, 900, 'g');
+    store.getState().cancelGesture();
+    store.getState().redo();
+    expect(store.getState().document.unit.height).toBe(1100);
+    // An edit that is kept leaves nothing to be done again.
+    store.getState().undo();
+    setHeight(store, 1000, 'g');
+    store.getState().endGesture();
+    expect(store.getState().future).toEqual([]);
   });
 });
 

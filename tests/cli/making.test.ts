@@ -64,7 +64,9 @@ describe('commands about the making', () => {
 
   it('spacers say how few there could be, or that there could not be fewer', async () => {
     const { out } = await run('spacers', JOB);
-    expect(out).toMatch(/\d+ different spacers; (with frame\.|no layout within the decisions needs fewer)/);
+    expect(out).toMatch(
+      /\d+ different spacers; (with (Studs set out|Stud centres|Module from|Noggin rows)|no layout within the decisions needs fewer)/,
+    );
   });
 
   it('site says what had to be assumed', async () => {

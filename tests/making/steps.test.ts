@@ -96,6 +96,10 @@ describe('the words of a step', () => {
       });
     expect(verbOf([held('screw', 'pva'), held('screw', 'pva'), held('brad')])).toBe('glue and screw');
     expect(verbOf([held('brad')])).toBe('pin');
+    // 2.5 × 26 = 65: longer than any pin, so the fixings say a screw, and so do the steps.
+    const thick = held('brad');
+    const [pin] = thick.holds ?? [];
+    expect(verbOf([{ ...thick, holds: [{ ...pin, through: 26 }] }])).toBe('screw');
     expect(verbOf([lower])).toBe('fix');
     const [screw] = held('screw').holds ?? [];
     // A post that is bolted to the next section's is screwed on the bench.

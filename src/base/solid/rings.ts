@@ -15,7 +15,7 @@ const IN_LINE = 1e-3;
 const SAME = 1e-9;
 
 /** How far an edge stands out at a level, mm. At a ledge, `above` chooses between what lies below and above it. */
-export function growthAt(edge: BoardEdge, out: number, above: boolean): number {
+function growthAt(edge: BoardEdge, out: number, above: boolean): number {
   const steps = edge.steps;
   const first = steps[0];
   if (!first) {

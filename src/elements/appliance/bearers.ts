@@ -28,13 +28,13 @@ export function pairOf({ bay, wish }: Space): Pair | undefined {
 
 /** A bowl that fits its bay, but leaves no room for bearers beside it. */
 export function crowded({ run, bay, wish, width, depth }: Space, thickness: number): Finding | undefined {
-  if (depth < LEAST_BEARER) return noLength(run.id, (bay.bay ?? 0) + 1, depth);
+  if (depth < LEAST_BEARER) return noLength(run.id, (bay.bay ?? 0) + 1, wish.path, depth);
   const need = wish.width + 2 * wish.besides + 2 * thickness;
   if (need <= width + SAME_LENGTH) return undefined;
   return {
     severity: 'warn',
     rule: 'sink-without-bearers',
-    subject: { run: run.id, path: '/unit/bays' },
+    subject: { run: run.id, path: wish.path },
     value: need,
     limit: width,
     message: `The sink bowl in bay ${(bay.bay ?? 0) + 1} of run ${run.id} and a bearer at each side want ${tenth(need)} mm; the bay has ${tenth(width)} mm.`,
@@ -43,10 +43,10 @@ export function crowded({ run, bay, wish, width, depth }: Space, thickness: numb
   };
 }
 
-const noLength = (run: string, bay: number, value: number): Finding => ({
+const noLength = (run: string, bay: number, path: string, value: number): Finding => ({
   severity: 'warn',
   rule: 'sink-without-bearers',
-  subject: { run, path: '/unit/bays' },
+  subject: { run, path },
   value,
   limit: LEAST_BEARER,
   message: `Bay ${bay} of run ${run} leaves ${leftOf(value)} from rail to rail for bearers of the sink; ${LEAST_BEARER} mm is the least.`,

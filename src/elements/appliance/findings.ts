@@ -16,7 +16,7 @@ type Purpose = keyof typeof THING;
 
 const thingOf = ({ wish }: Space): string => THING[wish.purpose as Purpose];
 const placeOf = ({ run, bay }: Space): string => `bay ${(bay.bay ?? 0) + 1} of run ${run.id}`;
-const ofBays = ({ run }: Space): Finding['subject'] => ({ run: run.id, path: '/unit/bays' });
+const subjectOf = ({ run, wish }: Space): Finding['subject'] => ({ run: run.id, path: wish.path });
 
 /** What is too small for the thing that is to be there, way by way, with the nearest that would do. */
 export function misfits(space: Space, rod: Rod): readonly Finding[] {
@@ -26,7 +26,7 @@ export function misfits(space: Space, rod: Rod): readonly Finding[] {
   return short.map((n) => ({
     severity: 'stop',
     rule: `${space.wish.purpose}-too-${n.what}`,
-    subject: ofBays(space),
+    subject: subjectOf(space),
     value: n.need,
     limit: n.have,
     message: `The ${thingOf(space)} in ${placeOf(space)} is ${tenth(n.size)} mm ${n.what} and wants ${tenth(n.clear)} mm clear besides: ${tenth(n.need)} mm in all; the bay has ${leftOf(n.have)}.`,
@@ -76,7 +76,7 @@ export function unstated(space: Space): readonly Finding[] {
     {
       severity: 'note',
       rule: `${wish.purpose}-not-stated`,
-      subject: ofBays(space),
+      subject: subjectOf(space),
       value: missing.length,
       limit: 0,
       message: `The ${thingOf(space)} in ${placeOf(space)}: ${missing.join(', ')} not stated, so not checked. The bay is ${tenth(width)} mm wide, ${tenth(height)} mm high and ${tenth(depth)} mm deep in the clear.`,
@@ -97,7 +97,7 @@ export function airOf(space: Space): Finding {
   return {
     severity: 'note',
     rule: 'appliance-air',
-    subject: ofBays(space),
+    subject: subjectOf(space),
     message: `The appliance in ${placeOf(space)} has ${left.join(', ') || 'no stated size'}; it gives off warmth, and the front closes it in.`,
     source: `common practice: ${GRILLE_CM2} cm² of grille low and high where it is built in (from memory)`,
     remedy: 'Ask the maker’s instructions what air it needs, and let it in low and out high.',

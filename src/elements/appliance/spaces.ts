@@ -1,12 +1,12 @@
 import type { BackBay, Carcass } from '../../vocabulary/carcass';
-import type { BayWish } from '../../vocabulary/job';
-import type { Rod, RodRun } from '../../vocabulary/rod';
+
+import type { Rod, RodRun, SaidOfBay } from '../../vocabulary/rod';
 
 /** A space between cross frames in which something is to stand or hang. Clear sizes, mm; `front`, `rear`: d of what bounds its depth. */
 export interface Space {
   readonly run: RodRun;
   readonly bay: BackBay;
-  readonly wish: BayWish;
+  readonly wish: SaidOfBay;
   readonly width: number;
   readonly height: number;
   readonly depth: number;
@@ -23,7 +23,7 @@ const topOf = ({ worktop, high }: Carcass): number => (worktop ? worktop.high - 
  * Clear sizes of a space. What stands on the floor passes under the rails; a bowl hangs from the top between what lies along the run there:
  * a worktop's bearer on the front frame, and the rear rail (or the one that is made for it).
  */
-export function spaceOf(run: RodRun, bay: BackBay, wish: BayWish, carcass: Carcass, railThickness: number): Space {
+function spaceOf(run: RodRun, bay: BackBay, wish: SaidOfBay, carcass: Carcass, railThickness: number): Space {
   const top = topOf(carcass);
   const { worktop, face, depth } = carcass;
   const common = { run, bay, wish, width: bay.to - bay.from, top };

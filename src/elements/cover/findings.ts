@@ -12,7 +12,7 @@ export function underStrip(run: RodRun, join: RunJoin, thickness: number): Findi
   return {
     severity: 'warn',
     rule: 'join-under-strip',
-    subject: { run: run.id, path: '/unit/joins' },
+    subject: { run: run.id, path: join.path ?? '/unit/joins' },
     value: join.x,
     ...(nearest ? { limit: nearest.centre } : {}),
     message: `Join ${join.id} in run ${run.id}, at ${tenth(join.x)} mm, lies behind no pillar: a strip ${tenth(join.coverTo - join.coverFrom)} × ${tenth(thickness)} mm covers it, and shows. ${there}`,
@@ -26,7 +26,7 @@ export function underStrip(run: RodRun, join: RunJoin, thickness: number): Findi
 export const noHeight = (run: string, join: RunJoin, low: number, high: number): Finding => ({
   severity: 'stop',
   rule: 'cover-no-height',
-  subject: { run, path: '/unit/joins' },
+  subject: { run, path: join.path ?? '/unit/joins' },
   value: high - low,
   limit: 0,
   message: `The strip over join ${join.id} in run ${run} has no height: it would go from ${tenth(low)} to ${tenth(high)} mm.`,

@@ -7,12 +7,15 @@ const GEOMETRY = 'geometry of the setting-out';
 const PRACTICE = 'common practice, no source';
 
 const name = ({ id }: RodRun, { bay }: BackBay): string => `Bay ${(bay ?? 0) + 1} of run ${id}`;
-const ofBays = ({ id }: RodRun): Finding['subject'] => ({ run: id, path: '/unit/bays' });
+const subjectOf = ({ id }: RodRun, { wish }: BackBay): Finding['subject'] => ({
+  run: id,
+  path: wish?.path ?? '/unit/bays',
+});
 
 export const nothingToHangOn = (run: RodRun, bay: BackBay, count: number): Finding => ({
   severity: 'stop',
   rule: 'doors-without-post',
-  subject: ofBays(run),
+  subject: subjectOf(run, bay),
   value: count,
   limit: 2,
   message: `${name(run, bay)} is to have ${count} doors; it has a post at each side, so those between the outer two have nothing to hang on.`,
@@ -28,7 +31,7 @@ export const tooSmall = (
 ): Finding => ({
   severity: 'stop',
   rule: 'fronts-too-small',
-  subject: ofBays(run),
+  subject: subjectOf(run, bay),
   value: found.each,
   limit: found.least,
   message: `${name(run, bay)}: ${found.count} ${purpose} would be ${tenth(found.each)} mm ${purpose === 'doors' ? 'wide' : 'high'} each; ${found.least} mm is the least.`,
@@ -82,7 +85,7 @@ export const pastCorner = (
 ): Finding => ({
   severity: 'stop',
   rule: 'fronts-past-corner',
-  subject: ofBays(run),
+  subject: subjectOf(run, bay),
   value,
   limit: 0,
   message: `${name(run, bay)}: fronts ${lie === 'inset' ? 'between' : 'on'} the posts would run ${tenth(value)} mm past the line of the corner, into the neighbour’s.`,
@@ -93,7 +96,7 @@ export const pastCorner = (
 export const wideLeaf = (run: RodRun, bay: BackBay, value: number, limit: number): Finding => ({
   severity: 'warn',
   rule: 'door-wide',
-  subject: ofBays(run),
+  subject: subjectOf(run, bay),
   value,
   limit,
   message: `${name(run, bay)}: a door ${tenth(value)} mm wide drags on its hinges; up to ${limit} mm is usual.`,
@@ -115,7 +118,7 @@ export const proudOfTop = (run: RodRun, bay: BackBay, value: number, between: bo
 export const besideCorner = (run: RodRun, bay: BackBay, value: number, limit: number): Finding => ({
   severity: 'warn',
   rule: 'fronts-beside-corner',
-  subject: ofBays(run),
+  subject: subjectOf(run, bay),
   value,
   limit,
   message: `${name(run, bay)}: fronts begin ${tenth(value)} mm from the corner that the backs of two runs make; ${limit} mm keeps them clear of the neighbour’s handles.`,

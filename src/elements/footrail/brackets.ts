@@ -35,10 +35,7 @@ export function bracketsOf(
 }
 
 /** The ends of the rail on the line of its middle. */
-export function axisOf(
-  { from, to, fromPerOut, toPerOut }: AlongBay,
-  { back, front }: Profile,
-): readonly [number, number] {
+function axisOf({ from, to, fromPerOut, toPerOut }: AlongBay, { back, front }: Profile): readonly [number, number] {
   const half = (front - back) / 2;
   return [from + fromPerOut * half, to + toPerOut * half];
 }

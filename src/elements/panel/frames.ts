@@ -31,7 +31,7 @@ export interface Frame extends Field {
 }
 
 /** Inside a frame this much must be left, or it reads as a lump (common practice, no source). */
-export const LEAST_FIELD = 10;
+const LEAST_FIELD = 10;
 
 /** A frame stands at least this far above the brackets of a foot rail (common practice, no source). */
 const ABOVE_BRACKETS = 10;

@@ -22,7 +22,7 @@ export const tooClose = (
 ): Finding => ({
   severity: 'stop',
   rule: 'shelves-too-close',
-  subject: { run: run.id, path: '/unit/bays' },
+  subject: { run: run.id, path: bay.wish?.path ?? '/unit/bays' },
   value: found.gap,
   limit: found.least,
   message: `${name(run, bay)} is ${tenth(found.clear)} mm high in the clear: ${found.count} ${found.count === 1 ? 'shelf' : 'shelves'} would leave ${tenth(found.gap)} mm between; ${tenth(found.least)} mm is the least.`,
@@ -39,7 +39,7 @@ export const tooSmall = (
 ): Finding => ({
   severity: 'stop',
   rule: 'bay-too-small-for-shelves',
-  subject: { run: run.id, path: '/unit/bays' },
+  subject: { run: run.id, path: bay.wish?.path ?? '/unit/bays' },
   value,
   limit,
   message: `${name(run, bay)} leaves ${tenth(value)} mm for the ${which} of a shelf; ${tenth(limit)} mm is the least.`,

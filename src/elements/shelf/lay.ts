@@ -15,7 +15,7 @@ export type Decisions = DecisionsOf<typeof fields>;
  * A loose shelf is short of each lining by this, mm: it lifts out and still lies on all four supports (common practice is 1 to 2 mm in all;
  * no source).
  */
-export const LOOSE_END = 0.4;
+const LOOSE_END = 0.4;
 
 /** A shelf shorter or shallower than this is none, mm (common practice, no source). */
 const LEAST_SHELF = 100;

@@ -82,7 +82,7 @@ export function cutBoard(
 }
 
 /** An opening that leaves too little of the plain face above it is cut through the upper edge. */
-export const isNotch = (cut: Cut, plainTo: number): boolean => cut.high > plainTo - LEAST_LEFT;
+const isNotch = (cut: Cut, plainTo: number): boolean => cut.high > plainTo - LEAST_LEFT;
 
 function holeOf({ from, to, low, high, round }: Cut, start: number): Outline {
   const [a, b] = [from - start, to - start];

@@ -11,6 +11,8 @@ export interface Cut {
   readonly high: number;
   readonly round: boolean;
   readonly names: readonly string[];
+  /** Its place, or the place of the first of them, in the job's list of openings. */
+  readonly first: number;
 }
 
 /** A piece of skirting between two openings that go down to the floor, with the holes and notches that stay within it. */
@@ -31,7 +33,7 @@ export function cutsIn(
   const cuts: Cut[] = [];
   for (const { from: left, to: right, low, high, round, name, index } of there) {
     const last = cuts.at(-1);
-    const own = { from: left, to: right, low, high, round, names: [name || `opening ${index + 1}`] };
+    const own = { from: left, to: right, low, high, round, names: [name || `opening ${index + 1}`], first: index };
     if (!last || left - last.to >= LEAST_LEFT) cuts.push(own);
     else cuts[cuts.length - 1] = together(last, own);
   }
@@ -45,6 +47,7 @@ const together = (a: Cut, b: Cut): Cut => ({
   high: Math.max(a.high, b.high),
   round: false,
   names: [...a.names, ...b.names],
+  first: a.first,
 });
 
 /**

@@ -65,12 +65,12 @@ export const skirtingProud = (thickness: number, proud: number): Finding => ({
 export const cutInTwo = (
   run: string,
   bay: number,
-  opening: { readonly names: readonly string[]; readonly low: number },
+  opening: { readonly names: readonly string[]; readonly first: number; readonly low: number },
   limit: number,
 ): Finding => ({
   severity: 'note',
   rule: 'skirting-cut-at-opening',
-  subject: { run, path: '/unit/openings' },
+  subject: { run, path: `/unit/openings/${opening.first}` },
   value: opening.low,
   limit,
   message: `The opening for ${opening.names.join(' and ')} leaves less than ${limit} mm of the skirting of bay ${bay} in run ${run} below it or beside it (its lower edge is at ${tenth(opening.low)} mm): the skirting stops at its sides.`,

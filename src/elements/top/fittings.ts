@@ -30,7 +30,7 @@ export function fittingsOf(width: number, spacing: number, boltSpacing: number):
   return { aligned, drawn };
 }
 
-export type Alignment = 'tenons' | 'dowels';
+type Alignment = 'tenons' | 'dowels';
 
 const NAMES = { tenons: 'loose tenon', dowels: 'dowel' } as const;
 

@@ -13,8 +13,8 @@ const A1: SheetSize = { name: 'A1', width: 841, height: 594 };
 export const SHEETS: readonly SheetSize[] = [A4, A3, A2, A1];
 
 /** Border inside the trimmed edge: left, and the other three sides. ISO 5457:1999 (from memory; the 1980 edition differed). */
-export const BORDER_LEFT = 20;
-export const BORDER = 10;
+const BORDER_LEFT = 20;
+const BORDER = 10;
 
 /** A sheet and a scale to try: the scale as the number that the model is divided by, all of them of ISO 5455 (from memory). */
 export interface Fit {

@@ -8,6 +8,8 @@ import { design, making } from '../../../src/flow';
 import type { Vec3 } from '../../../src/vocabulary/geometry';
 import { jobOf } from '../../elements/job-of';
 
+const NO_SIZE = { width: 0, height: 0, depth: 0, besides: 0, above: 0, behind: 0 };
+
 /** A straight run, 2400 long, joined behind its two pillars between. */
 const straight = design(
   jobOf({
@@ -67,6 +69,20 @@ describe('drawn apart', () => {
     expect(shift(board)[2]).toBe(0);
     // Half-way between the two sections that it goes over.
     expect(shift(board)[0]).toBeCloseTo(-FURTHEST / 2, 9);
+  });
+
+  test('what is fitted on site behind the frame comes off the back', () => {
+    const made = design(
+      jobOf({
+        depth: 600,
+        elements: { carcass: { build: true } },
+        bays: [{ run: 1, bay: 1, panels: true, purpose: 'doors', count: 2, shelves: 'fixed', ...NO_SIZE }],
+      }),
+    );
+    const door = made.parts.find(({ code }) => code === 'DR')!;
+    expect(door.fitted).toBe('site');
+    const { front } = made.rod.runs[0]!;
+    expect(dot(drawnApart(made, 1)!(door), [...front, 0])).toBeLessThan(0);
   });
 
   test('every section has a label over it, with its crosses where it balances', () => {

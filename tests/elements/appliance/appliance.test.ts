@@ -26,6 +26,8 @@ describe('an appliance', () => {
     expect(found.message).toContain('162 mm at each side, 147 mm above, 62 mm behind');
     expect(found.severity).toBe('note');
     expect(found.caution).toContain('licensed');
+    expect(found.source).toContain('200 cm² of grille');
+    expect(found.subject).toEqual({ run: 'A', path: '/unit/bays/0' });
     expect(own(made)).toEqual(['appliance-air']);
     expect(made.parts.filter((p) => p.kind === 'appliance')).toEqual([]);
   });

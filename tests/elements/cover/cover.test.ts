@@ -19,6 +19,7 @@ function boxOf(made: ReturnType<typeof design>) {
 describe('a strip over a join', () => {
   test('covers it from the skirting to the top, round the block beside it', () => {
     const made = madeWith(1270);
+    expect(findingOf(made, 'join-under-strip').subject).toEqual({ run: 'A', path: '/unit/joins/at/0' });
     expect(boxOf(made)).toEqual({ x: [1250, 1290], d: [12, 18], z: [120, 960] });
     const strip = partOf(made, 'CV');
     expect(strip.size).toEqual({ length: 840, width: 40, thickness: 6 });

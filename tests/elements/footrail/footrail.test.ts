@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { flatten } from '../../../src/base/outline';
 import { restOf } from '../../../src/elements/footrail/bracket';
 import { joinsOver } from '../../../src/elements/footrail/rails';
-import { design, making, newJob } from '../../../src/flow';
+import { design, making, newJob, rooms } from '../../../src/flow';
+import { bookOf } from '../../../src/job/book';
 import { cornersIn, extentAt, reachOf } from '../../properties/measure';
 import { findingOf, jobOf, partsOf, rulesOf, runOf } from '../job-of';
 
@@ -100,6 +101,14 @@ describe('the foot rail', () => {
         expect(behind.some((n) => n.from <= x + 20 && n.to >= x - 20 && n.low + 5.9 <= z && z <= n.high - 5.9)).toBe(
           true,
         );
+    // The brackets go from 125 to 200: a screw 15 from each edge.
+    const { unit } = made.job;
+    const room = rooms.find((one) => one.kind === 'footrail');
+    const asked = room?.backing(unit.elements.footrail, { rod: made.rod, book: bookOf(made.job), openings: [] }) ?? [];
+    expect(asked.map((b) => (b.kind === 'noggin' ? b.z : NaN)).slice(0, 2)).toEqual([
+      expect.closeTo(140, 9),
+      expect.closeTo(185, 9),
+    ]);
   });
 
   test.each([

@@ -137,8 +137,8 @@ describe('openings in a row', () => {
   test('closer than 15 are cut as one', () => {
     const cuts = cutsIn([at(300, 320), at(334, 350, 40, 60), at(365, 380)], { from: 0, to: 1000, height: 120 });
     expect(cuts).toEqual([
-      { from: 300, to: 350, low: 40, high: 70, round: false, names: ['300', '334'] },
-      { from: 365, to: 380, low: 50, high: 70, round: false, names: ['365'] },
+      { from: 300, to: 350, low: 40, high: 70, round: false, first: 0, names: ['300', '334'] },
+      { from: 365, to: 380, low: 50, high: 70, round: false, first: 0, names: ['365'] },
     ]);
   });
 
