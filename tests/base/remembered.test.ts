@@ -1,0 +1,30 @@
+import { expect, test, vi } from 'vitest';
+import { remembered } from '../../src/base/remembered';
+
+test('the last few answers are remembered by reference, older ones are let go', () => {
+  const work = vi.fn(({ n }: { readonly n: number }) => [n]);
+  const asked = remembered(work, 2);
+  const [a, b, c] = [{ n: 1 }, { n: 2 }, { n: 3 }];
+  expect(asked(a)).toBe(asked(a));
+  expect(asked(b)).toEqual([2]);
+  expect(work).toHaveBeenCalledTimes(2);
+  // Equal, but another thing.
+  expect(asked({ n: 1 })).toEqual([1]);
+  expect(asked(b)).toEqual([2]);
+  expect(work).toHaveBeenCalledTimes(3);
+  asked(c);
+  asked(a);
+  expect(work).toHaveBeenCalledTimes(5);
+});
+
+test('what throws is not remembered', () => {
+  let calls = 0;
+  const asked = remembered((_: object) => {
+    if (calls++ === 0) throw new Error('once');
+    return calls;
+  });
+  const key = {};
+  expect(() => asked(key)).toThrow('once');
+  expect(asked(key)).toBe(2);
+  expect(asked(key)).toBe(2);
+});
