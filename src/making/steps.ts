@@ -3,13 +3,14 @@ import type { Step } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
 import { type Batch, groupsOf, putOn } from './order';
 import { postBolts } from './post-bolts';
+import { puttingIn } from './put-in';
 import { dryFit, settingUp, type Told } from './set-up';
 import { afterWhatTheyStandOn } from './stands';
 import { basesOf, contentsOf, puttingOn, sentence, verbOf } from './step-words';
 import type { Touching } from './touching';
 
 /**
- * The order in which it is put together: section by section on the bench, a dry fit, then on site what was carried in loose. Every part
+ * The order in which it is put together: section by section on the bench, a dry fit, then on site what was carried in loose, and what is bought. Every part
  * is in one step, and none before what it is fixed to. From what touches, and from the order in which the rooms make their parts.
  */
 export function stepsOf(made: Design, touching: Touching): readonly Step[] {
@@ -23,6 +24,7 @@ export function stepsOf(made: Design, touching: Touching): readonly Step[] {
     ...dryFit(made, left, bolted),
     ...settingUp(made, bolted),
     ...onSite(made, left, placed, by, touching),
+    ...puttingIn(made),
   ];
   return steps.map((step, i) => ({ number: i + 1, ...step }));
 }

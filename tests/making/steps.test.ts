@@ -10,6 +10,7 @@ import { touchingOf } from '../../src/making/touching';
 import type { Design } from '../../src/vocabulary/design';
 import type { Job } from '../../src/vocabulary/job';
 import { SEED } from '../base/seed';
+import { behindJob } from '../elements/behind-job';
 import { jobOf } from '../elements/job-of';
 import { anyJob } from '../properties/random-job';
 import { block } from './parts';
@@ -267,5 +268,25 @@ describe(`the steps of ${COUNT} random jobs, every other one in sections (seed $
       return faultsOf(design(other)).map((fault) => `job ${i}: ${fault}`);
     });
     expect(wrong).toEqual([]);
+  });
+});
+
+describe('what is bought goes in last', () => {
+  const last = (bays: Parameters<typeof behindJob>[0]) => making(design(behindJob(bays))).steps.at(-1);
+  const cooler = { purpose: 'appliance', width: 600, height: 850, depth: 400 } as const;
+
+  it('an appliance, with who may connect it', () => {
+    const step = last([cooler]);
+    expect(step).toMatchObject({ place: 'site', parts: [] });
+    expect(step?.what).toBe(
+      'Put in the appliance in bay 1 of run A, by its maker’s instructions; wiring, gas and plumbing are for licensed people.',
+    );
+    expect(last([{ purpose: 'bin', width: 300, height: 500, depth: 300 }])?.what).toBe(
+      'Put in the bin in bay 1 of run A.',
+    );
+  });
+
+  it('not one that its bay does not take', () => {
+    expect(last([{ ...cooler, height: 2000 }])?.what).not.toMatch(/appliance/);
   });
 });
