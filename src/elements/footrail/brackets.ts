@@ -6,7 +6,7 @@ import type { Profile } from './layout';
 /** A bracket stands this far clear of what is beside it, mm: room for a screwdriver's shank and a paint brush (common practice, no source). */
 const CLEAR = 10;
 
-/** Float noise must not make 800.0000001 need another bracket. */
+/** Float noise must not make 800.0000001 need another bracket, nor leave one out where it just fits. */
 const NOISE = 1e-6;
 
 /**
@@ -68,14 +68,14 @@ function roomIn(
     rail.to,
     ...covers.flatMap((j) => (j.coverFrom < middle ? [] : [j.coverFrom])),
   );
-  return to - from >= 2 * beside ? { from: from + beside, to: to - beside } : undefined;
+  return to - from >= 2 * beside - NOISE ? { from: from + beside, to: to - beside } : undefined;
 }
 
 /** Those that stand clear of the one before, seen from the datum end: so that a mirrored unit is set out alike. */
 function apart(rising: readonly number[], least: number, datum: 'left' | 'right'): readonly number[] {
   const kept: number[] = [];
   for (const x of datum === 'left' ? rising : [...rising].reverse())
-    if (kept.length === 0 || Math.abs(x - kept[kept.length - 1]) >= least) kept.push(x);
+    if (kept.length === 0 || Math.abs(x - kept[kept.length - 1]) >= least - NOISE) kept.push(x);
   return datum === 'left' ? kept : kept.reverse();
 }
 

@@ -9,6 +9,9 @@ import { meetInBay, pastMitre, tooShort } from './findings';
 import { onSkin, SMALL } from './holds';
 import { type Decisions, type Ends, howItEnds, LEAST_PIECE, mouldedOn, pieceOf, returnsOf, shortest } from './strip';
 
+/** Blocks that just meet don't overlap by float noise, mm. */
+const NOISE = 1e-6;
+
 /** Blocks under the pillars: moulded as a strip, then cut to length; mitred at corners, and at free ends with a piece that turns the end. */
 export function blocks(decisions: Decisions, bench: Pick<Bench, 'rod' | 'book'>): Made {
   const { rod } = bench;
@@ -17,7 +20,7 @@ export function blocks(decisions: Decisions, bench: Pick<Bench, 'rod' | 'book'>)
   const findings: Finding[] = strip.fault ? [strip.fault] : [];
   for (const run of rod.runs) {
     // Where two blocks would meet in a bay too narrow for both, neither is made: which of them must give way is the joiner's to say.
-    const tight = run.bays.filter((bay) => bay.footTo < bay.footFrom);
+    const tight = run.bays.filter((bay) => bay.footTo < bay.footFrom - NOISE);
     findings.push(...tight.map((bay) => meetInBay(run.id, bay.index + 1, bay.footFrom - bay.footTo)));
     for (const pillar of run.pillars) {
       if (tight.some((bay) => Math.min(Math.abs(bay.to - pillar.from), Math.abs(bay.from - pillar.to)) < SAME_LENGTH))

@@ -1,4 +1,6 @@
+import { hull, polygonArea, shared } from '../../../src/base/polygon';
 import type { Design } from '../../../src/vocabulary/design';
+import type { Vec2 } from '../../../src/vocabulary/geometry';
 import { expectedLayers } from '../expected';
 import { cornersIn } from '../measure';
 import type { Found } from '../sample';
@@ -46,15 +48,20 @@ export function openings(made: Design): Found {
     const said = made.findings.some(
       (f) => f.rule === 'stud-in-opening' && f.subject.path === `/unit/openings/${placed.index}`,
     );
+    const behind: readonly Vec2[] = [
+      [from, -frameDepth],
+      [from + width, -frameDepth],
+      [from + width, 0],
+      [from, 0],
+    ];
     for (const part of made.parts) {
       if (part.kind !== 'frame' || !near.has(part.run)) continue;
       const corners = cornersIn(run, part);
-      const spans = (at: (c: (typeof corners)[number]) => number, a: number, b: number): boolean =>
-        Math.min(...corners.map(at)) < b - TOUCH && Math.max(...corners.map(at)) > a + TOUCH;
-      const meets =
-        spans((c) => c.x, from, from + width) &&
-        spans((c) => c.z, low, low + high) &&
-        spans((c) => c.d, -frameDepth, 0);
+      const upright = corners.map((c) => c.z);
+      const level = Math.min(...upright) < low + high - TOUCH && Math.max(...upright) > low + TOUCH;
+      // By its outline in plan, not by a box round it: a neighbour's timber lies askew.
+      const outline = hull(corners.map((c): Vec2 => [c.x, c.d]));
+      const meets = level && polygonArea(shared(outline, behind)) > TOUCH * (width + frameDepth);
       if (meets && !(said && part.code === 'ST'))
         wrong.push(`${part.mark} (${part.name}, ${part.where}) stands in opening ${placed.index}`);
     }
