@@ -10,7 +10,7 @@ test('a bay is given doors from the rod: they are made, seen from behind, listed
   const open = await canvas(page).screenshot();
   const parts = Number(await fact(page, 'Parts').textContent());
 
-  const bay = page.getByRole('button', { name: 'Behind bay 2: open' });
+  const bay = page.getByRole('button', { name: 'Behind bay 2: nothing decided' });
   await bay.focus();
   await page.keyboard.press('Enter');
   const purpose = page.locator('#rod-bay-purpose');

@@ -1,4 +1,4 @@
-import { alike, design, elevation, making } from '../../src/flow';
+import { alike, design, elevation, making, rodDrawing } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
 import type { AppStore } from '../store/store';
 import { download, fileName } from './download';
@@ -25,6 +25,19 @@ async function elevationOf(made: Design, run: string, kind: 'front' | 'framing')
   const { elevationSheet } = await import('../../src/exports/sheets');
   const { title } = elevation(made, run, kind);
   download(elevationSheet(made, run, kind, elevation), fileName(`${made.job.name} ${title}`, 'svg'), 'image/svg+xml');
+}
+
+async function behindOf(made: Design, run: string): Promise<void> {
+  const { behindSheet } = await import('../../src/exports/sheets');
+  const draw = (of: Design, id: string) => elevation(of, id, 'behind');
+  const name = fileName(`${made.job.name} ${draw(made, run).title}`, 'svg');
+  download(behindSheet(made, run, draw), name, 'image/svg+xml');
+}
+
+async function rodOf(made: Design, run: string): Promise<void> {
+  const { rodSheet } = await import('../../src/exports/sheets');
+  const name = fileName(`${made.job.name} ${rodDrawing(made, run).title}`, 'svg');
+  download(rodSheet(made, run, rodDrawing), name, 'image/svg+xml');
 }
 
 async function model(made: Design): Promise<void> {
@@ -77,6 +90,8 @@ export function exportsOf(made: Design): readonly Export[] {
       label: `Framing elevation of ${run.name} (SVG)`,
       make: () => elevationOf(made, run.id, 'framing'),
     },
+    { id: `behind-${run.id}`, label: `${run.name} from behind (SVG)`, make: () => behindOf(made, run.id) },
+    { id: `rod-${run.id}`, label: `Rod of ${run.name} (SVG)`, make: () => rodOf(made, run.id) },
   ]);
   return [
     { id: 'parts', label: 'Parts list (CSV)', make: () => partsList(made) },

@@ -42,8 +42,8 @@ export function BackBays({ run, layout, lane, inHand }: Props) {
 function Bay({ bay, run, layout, lane, inHand }: Omit<Props, 'made'> & { readonly bay: BackBay }) {
   const x = layout.at(bay.from);
   const width = Math.max(1, layout.at(bay.to) - x);
-  const words = purposeWords(bay.wish?.purpose ?? bayFields.purpose.default);
-  const text = layout.widthOf(words) < width ? words : '';
+  const words = bay.wish ? purposeWords(bay.wish.purpose) : 'nothing decided';
+  const text = bay.wish && layout.widthOf(words) < width ? words : '';
   const thing: Thing | null =
     bay.bay === undefined || run.jobIndex === null ? null : { kind: 'bay', run: run.jobIndex + 1, bay: bay.bay + 1 };
   const drawing = (

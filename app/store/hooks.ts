@@ -10,7 +10,7 @@ export function useApp<T>(selector: (state: AppState) => T): T {
   return useStore(app, selector);
 }
 
-/** All that follows from the job on the board. Never stored: `design` remembers it for as long as the job is alive. */
+/** All that follows from the job on the board. Never stored: `design` remembers the last few. */
 export function useDesign(): Design {
   return design(useApp((state) => state.document));
 }

@@ -3,14 +3,12 @@
  * edits must not pile up, and a WeakMap holds on to what it remembers until the next great collection.
  */
 export function remembered<K extends object, V>(work: (key: K) => V, kept = 3): (key: K) => V {
-  const last: { readonly key: K; readonly value: V }[] = [];
-  let oldest = 0;
+  let last: readonly { readonly key: K; readonly value: V }[] = [];
   return (key) => {
-    const known = last.find((one) => one.key === key);
-    if (known) return known.value;
-    const value = work(key);
-    last[oldest] = { key, value };
-    oldest = (oldest + 1) % kept;
-    return value;
+    if (last[0]?.key === key) return last[0].value;
+    const known = last.find((one) => one.key === key) ?? { key, value: work(key) };
+    // The one that was asked for last is let go last.
+    last = [known, ...last.filter((one) => one !== known)].slice(0, kept);
+    return known.value;
   };
 }

@@ -1,3 +1,4 @@
+import { deepestOf } from '../base/deepest';
 import { tenth } from '../base/tenth';
 import { degrees, radians } from '../base/vec';
 import type { Finding } from '../vocabulary/finding';
@@ -32,7 +33,7 @@ function atWall(job: Job, rod: Rod, run: RodRun, name: string | undefined, side:
   // Turned counter-clockwise, a wall at the right end comes nearer as it goes back: the unit touches there and gapes in front.
   const opens = askew > 0 === (side === 'right') ? 'front' : 'back';
   return [
-    ...gape(at, 'out of square', askew, rod.depth, `over the depth of the top, opening to the ${opens}`),
+    ...gape(at, 'out of square', askew, deepestOf(rod, run), `over the depth of the unit, opening to the ${opens}`),
     ...gape(
       at,
       'out of plumb',

@@ -87,7 +87,7 @@ export const bayFields = {
   purpose: choice({
     label: 'Behind it',
     options: [
-      { value: 'open', label: 'open' },
+      { value: 'open', label: 'open to the floor' },
       { value: 'shelves', label: 'shelves' },
       { value: 'appliance', label: 'an appliance' },
       { value: 'sink', label: 'a sink' },

@@ -23,8 +23,8 @@ const together = (a: Part, b: Part): boolean =>
 
 /**
  * How much stuff there is beyond the first `through` mm, as far as it can be told: what a fixing may go into before it comes out again.
- * From the face of the part backward, through what touches one behind the other; or, where what it goes through is another part (a top
- * held from below), the part itself. What stands in the next section, across a join, is not counted. Undefined where neither fits.
+ * From the face of the part backward, through what touches one behind the other. What stands in the next section, across a join, is not
+ * counted. Undefined where nothing lies there.
  */
 export function stuffBeyond(part: Part, through: number, around: Around): number | undefined {
   const [back, face] = bodyOf(part).reach[2];
@@ -32,18 +32,12 @@ export function stuffBeyond(part: Part, through: number, around: Around): number
   const first = touched(around, part);
   const skin = first.filter((other) => liesBehind(part, other, back));
   const bases = near(start, back) ? skin : skin.flatMap((layer) => layersBehind(part, layer, around, start));
-  if (bases.length > 0) {
-    const ends = bases.flatMap((base) => {
-      const end = liesTo(part, base).from[2];
-      return [end, ...layersBehind(part, base, around, end).map((next) => liesTo(part, next).from[2])];
-    });
-    return start - Math.min(...ends);
-  }
-  const gone = first.some((other) => {
-    const { from, to } = liesTo(part, other);
-    return near(to[2] - from[2], through) && (near(to[2], back) || near(from[2], face));
+  if (bases.length === 0) return undefined;
+  const ends = bases.flatMap((base) => {
+    const end = liesTo(part, base).from[2];
+    return [end, ...layersBehind(part, base, around, end).map((next) => liesTo(part, next).from[2])];
   });
-  return gone ? face - back : undefined;
+  return start - Math.min(...ends);
 }
 
 /** What touches a layer and lies behind the part, its face at `level`. */

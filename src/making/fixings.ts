@@ -65,8 +65,7 @@ function fixed(
   around: Around,
   book: readonly Fixing[],
 ): { readonly line: PartFixing; readonly glued: boolean } {
-  // Screws through a neighbour into an end, or skewed, go in along the piece: there is stuff enough.
-  const beyond = hold.where.at === 'ends' || hold.endGrain ? undefined : stuffBeyond(part, hold.through, around);
+  const beyond = beyondOf(part, hold, around);
   const { item, name, rule, work, none, glued = false } = chosenFor(hold, beyond, book);
   const counted = countOfHold(hold, part, bearings);
   const { amount, how } = none ? { amount: 0, how: 'none' } : counted;
@@ -80,6 +79,16 @@ function fixed(
     rule: `${hold.rule}; ${rule}`,
   };
   return { line, glued: glued && counted.amount > 0 };
+}
+
+/** Under a face that is seen at least this much stays whole over a screw's point, mm (common practice, no source). */
+const LEAST_OVER_POINT = 5;
+
+/** How much stuff a fixing may go into before it comes out again; undefined where there is enough, or it can't be told. */
+function beyondOf(part: Part, { where, endGrain, into, through }: Hold, around: Around): number | undefined {
+  // Screws through a neighbour into an end, or skewed, go in along the piece: there is stuff enough.
+  if (where.at === 'ends' || endGrain) return undefined;
+  return into === 'itself' ? part.size.thickness - LEAST_OVER_POINT : stuffBeyond(part, through, around);
 }
 
 function adhesive(

@@ -12,6 +12,8 @@ const LONGEST = 64;
 const SHORTEST = 15;
 /** A head under a pellet lies so deep, mm: enough glue line, and enough to pare flush (common practice, no source). */
 const PELLET = 8;
+/** No counterbore is deeper than this part of the piece (common practice, no source). */
+const DEEPEST = 0.5;
 const TOO_THICK = `too thick for pins, of which the longest is ${LONGEST} (16 gauge; trade, from memory)`;
 
 /** Whether pins are long enough for so much stuff, mm; what is thicker is screwed. */
@@ -26,10 +28,10 @@ export function pinFor(hold: Pick<Hold, 'through' | 'endGrain'>, beyond: number,
   const { rule } = BRAD;
   const own = book.filter((f) => f.kind === 'brad');
   const wanted = { least: BRAD.least * through, usual: BRAD.usual * through, most: through + beyond };
+  if (!pinned(through)) return pelleted(hold, beyond, book);
   const item = best(own, wanted, through);
   if (item) return { item, name: item.name, rule };
   if (through <= 0) return { name: 'Brad, length to suit, to be bought', rule };
-  if (!pinned(through)) return pelleted(hold, beyond, book);
   if (wanted.most >= wanted.least) return { name: `Brad, ${lengthInWords(wanted, LONGEST)}, to be bought`, rule };
   const length = downToSold(wanted.most);
   if (length < SHORTEST || length <= through)
@@ -46,7 +48,8 @@ function pelleted(
 ): Chosen {
   const screw = screwFor({ through: through - PELLET, endGrain }, beyond, book);
   const rule = `${TOO_THICK}; ${screw.rule}`;
-  if (screw.none || screw.coach)
+  // Let in deeper than that it holds by too little of the piece.
+  if (screw.none || screw.coach || PELLET + (screw.sunk ?? 0) > DEEPEST * through)
     return { name: 'Too thick for pins: glue and screw from behind', rule, none: true, glued: true };
   return { ...screw, rule, work: `counterbored ${tenth(PELLET + (screw.sunk ?? 0))} and pelleted` };
 }

@@ -1,7 +1,9 @@
 import { alongFace } from '../base/along';
+import { deepestOf } from '../base/deepest';
 import { extentOf } from '../base/solid/extent';
 import { fromSquareDeg } from '../base/square';
 import { radians } from '../base/vec';
+import type { CarcassWorktop } from '../vocabulary/carcass';
 import type { Job } from '../vocabulary/job';
 import type { Notch, Scribe } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
@@ -31,15 +33,16 @@ function wallEnds({ unit, survey }: Job, rod: Rod): readonly AtWall[] {
 }
 
 /**
- * What is scribed to the walls: at each wall end the front, over the frame's height to the underside of the top, and the top, over its
- * depth. `most` is the widest gap that the wall leaves when the unit touches it at one point: it leans by so much over the height of the
+ * What is scribed to the walls: at each wall end the front, over the frame's height to the underside of the top; the top, over its depth;
+ * and a worktop, over its own. `most` is the widest gap that the wall leaves when the unit touches it at one point: it leans by so much over the height of the
  * front, or up to the top, and runs out of square by so much over the depth. 0 where the wall was not surveyed.
  */
 export function wallScribes(job: Job, rod: Rod): readonly Scribe[] {
   return wallEnds(job, rod).flatMap(({ run, side, wall }): Scribe[] => {
     const askew = wall ? fromSquareDeg(wall.directionDeg, run.along) : 0;
     if (Math.abs(askew) > MOST_ASKEW_DEG) return [];
-    const overDepth = Math.abs(Math.tan(radians(askew))) * rod.depth;
+    const perDepth = Math.abs(Math.tan(radians(askew)));
+    const all = perDepth * deepestOf(rod, run);
     const lean = Math.abs(Math.tan(radians(wall?.leanDeg ?? 0)));
     // Turned counter-clockwise, a wall at the right end comes nearer as it goes back: the unit touches there and gapes in front.
     const gapesInFront = askew !== 0 && askew > 0 === (side === 'right');
@@ -51,18 +54,35 @@ export function wallScribes(job: Job, rod: Rod): readonly Scribe[] {
         where: `front, ${at}`,
         run: run.id,
         length: rod.frameHeight,
-        most: lean * rod.frameHeight + (gapesInFront ? overDepth : 0),
+        most: lean * rod.frameHeight + (gapesInFront ? all : 0),
         left,
       },
       {
         where: `end of the top, ${at}`,
         run: run.id,
         length: rod.depth,
-        most: overDepth + (gapesAbove ? lean * rod.height : 0),
+        most: (gapesInFront ? all : perDepth * rod.depth) + (gapesAbove ? lean * rod.height : 0),
         left,
       },
+      ...atWorktop(rod, run, ({ high }, own) => ({
+        where: `end of the worktop, ${at}`,
+        run: run.id,
+        length: own,
+        most: (gapesInFront ? perDepth * own : all) + lean * (gapesAbove ? high : rod.height - high),
+        left,
+      })),
     ];
   });
+}
+
+/** Of the worktop behind a run, where there is one, by its depth from the back of the front frame. */
+function atWorktop(
+  { carcass }: Rod,
+  run: RodRun,
+  of: (worktop: CarcassWorktop, depth: number) => Scribe,
+): readonly Scribe[] {
+  const worktop = run.crossLines.length > 0 ? carcass?.worktop : undefined;
+  return carcass && worktop && !worktop.leftOut ? [of(worktop, carcass.front - worktop.edge)] : [];
 }
 
 /**

@@ -12,7 +12,7 @@ export interface Atom {
   readonly byCentresKg: number;
   readonly studKg: number;
   readonly needed: readonly number[];
-  /** Of its weight, what is divided at joins and mitred with a neighbour: its last piece before a corner that is parted waits for the neighbour. kg. */
+  /** Of its weight, what is divided at joins and mitred with a neighbour: what is left of it before a corner that is parted waits for the neighbour. kg. */
   readonly waitsLeft: number;
   readonly waitsRight: number;
   readonly front: Room;
@@ -28,8 +28,31 @@ export interface Room {
   readonly length: number;
 }
 
+/** Codes of what is divided at joins and mitred at a run's corner: its pieces change with the joins, so all of the code may wait there. */
+export interface Waits {
+  readonly left: ReadonlySet<string>;
+  readonly right: ReadonlySet<string>;
+}
+
+const NONE_WAITS: Waits = { left: new Set(), right: new Set() };
+
+export function waitsIn(parts: readonly Lying[]): Waits {
+  const at = (side: 'left' | 'right'): ReadonlySet<string> =>
+    new Set(
+      parts.flatMap((one) => (divides(one) && (one.meets === side || one.meets === 'both') ? [one.part.code] : [])),
+    );
+  return { left: at('left'), right: at('right') };
+}
+
 /** What lies between two lines across a run; beside a corner its box is told by the parts' corners (`mitred`), elsewhere by a rectangle. */
-export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: number, mitred: boolean): Atom {
+export function atomOf(
+  run: RodRun,
+  parts: readonly Lying[],
+  from: number,
+  to: number,
+  mitred: boolean,
+  waits: Waits = NONE_WAITS,
+): Atom {
   let [weightKg, byCentresKg, studKg, waitsLeft, waitsRight, behindKg] = [0, 0, 0, 0, 0, 0];
   const needed: number[] = [];
   const [front, behind] = [new Box(), new Box()];
@@ -43,9 +66,9 @@ export function atomOf(run: RodRun, parts: readonly Lying[], from: number, to: n
     if (byCentres !== undefined) studKg = lying.weightKg;
     if (byCentres) byCentresKg += lying.weightKg;
     else if (byCentres === false) needed.push((lying.from + lying.to) / 2);
-    if (lying.meets && divides(lying)) {
-      if (lying.meets !== 'right') waitsLeft += weight;
-      if (lying.meets !== 'left') waitsRight += weight;
+    if (divides(lying)) {
+      if (waits.left.has(lying.part.code)) waitsLeft += weight;
+      if (waits.right.has(lying.part.code)) waitsRight += weight;
     }
     const box = lying.behind ? behind : front;
     box.hold(lying, from, to);

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../vocabulary/geometry';
 import type { JoinMark } from '../vocabulary/job';
 import type { Rod, RodRun, RunJoin } from '../vocabulary/rod';
-import { type Atom, atomOf } from './atoms';
+import { type Atom, atomOf, waitsIn } from './atoms';
 import { divides, inStretches, type Lying, type LyingByRun, reachOf, share } from './lying';
 
 /** A place where the unit could be taken apart, as it comes along the runs from left to right. */
@@ -77,8 +77,9 @@ export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
     const mitred = (k: number): boolean =>
       (k === 1 && run.left.kind === 'corner') || (k === edges.length - 1 && run.right.kind === 'corner');
     const between = inStretches(single, lines);
+    const waits = waitsIn(mine);
     for (let k = 1; k < edges.length; k++) {
-      const atom = atomOf(run, between[k - 1], edges[k - 1], edges[k], mitred(k));
+      const atom = atomOf(run, between[k - 1], edges[k - 1], edges[k], mitred(k), waits);
       atoms.push(k === 1 || k === edges.length - 1 ? withScribe(atom, run, k === 1, k === edges.length - 1) : atom);
     }
     spots.push(...here, last);

@@ -3,9 +3,9 @@ import type { PartDraft } from '../vocabulary/part';
 import type { FrameTimber, Rod, RodRun } from '../vocabulary/rod';
 import type { Bundle } from './bundles';
 import { chainOf, type Places } from './chain';
-import { fewest } from './fewest';
+import { fewest, type Parting } from './fewest';
 import { breachesOf, type Load } from './limits';
-import { layAlong } from './lying';
+import { hasJointedAnew, type LyingByRun, layAlong, withoutJointedAnew } from './lying';
 import type { Shorter } from './stretch';
 
 /** A stretch may turn out lighter than estimated by so much, noggins between other studs, mostly. Found by trial over random units. */
@@ -39,37 +39,62 @@ export interface Workshop<L extends Laid, M extends Made> {
   studsByCentres(from: number, to: number, needed: readonly number[], timber: FrameTimber): number;
 }
 
+/** A way of taking the unit apart, made and weighed. */
+interface Tried<M> {
+  readonly made: M;
+  readonly sections: number;
+  readonly over: number;
+}
+
 /**
  * Makes a unit in the fewest sections that keep within the job's limits. Weights are first estimated from the unit laid out in one piece; what
  * is then made is weighed, and where a section turns out over its limit, the choice is made again knowing it.
  */
 export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<L, M>, carry: Carry): M {
   const whole = shop.layOut([]);
-  const lying = layAlong(whole.rod, whole.drafts, shop.weigh);
-  const chain = chainOf(whole.rod, lying, (run) => behindPillars(shop.places(run, whole.rod.timber.face)));
   const { timber, carcass } = whole.rod;
   const shorter: Shorter = {
     studs: (from, to, needed) => shop.studsByCentres(from, to, needed, timber),
     leastBehind: carcass ? shop.leastBehind(carcass.face) : 0,
   };
-  const known = new Map<string, Load>();
-  let best: M | undefined;
-  let fewestOver = Infinity;
-  for (let tries = 0; tries < MOST_TRIES; tries++) {
-    const { marks, keys, over } = fewest(chain, carry, TRUE_TO, known, shop.apart(timber.face), shorter);
+  const choosing = (lying: LyingByRun): ((known: ReadonlyMap<string, Load>) => Parting) => {
+    const chain = chainOf(whole.rod, lying, (run) => behindPillars(shop.places(run, timber.face)));
+    return (known) => fewest(chain, carry, TRUE_TO, known, shop.apart(timber.face), shorter);
+  };
+  const make = ({ marks, keys }: Parting, known: Map<string, Load>): Tried<M> => {
     const made = shop.make(marks.length === 0 ? whole : shop.layOut(marks));
-    const loads = made.bundles.map(({ id, size, weightKg }) => ({ id, load: { ...size, weightKg } }));
-    const found = loads.filter(({ load }) => breachesOf(load, carry).some((b) => b.byCutting)).length;
-    if (found < fewestOver) {
-      best = made;
-      fewestOver = found;
-    }
-    if (found <= over) break;
     // Sections come in the order of their stretches; one of which nothing is made is left out of the list.
     const order = [...new Set(made.rod.runs.filter((run) => run.sound).flatMap((run) => run.sections))];
-    for (const { id, load } of loads) known.set(keys[order.indexOf(id)], load);
+    let over = 0;
+    for (const { id, size, weightKg } of made.bundles) {
+      const load = { ...size, weightKg };
+      known.set(keys[order.indexOf(id)], load);
+      if (breachesOf(load, carry).some((breach) => breach.byCutting)) over++;
+    }
+    return { made, sections: keys.length, over };
+  };
+  const lying = layAlong(whole.rod, whole.drafts, shop.weigh);
+  const choose = choosing(lying);
+  const known = new Map<string, Load>();
+  let best: Tried<M> | undefined;
+  let tries = 0;
+  while (tries++ < MOST_TRIES) {
+    const parting = choose(known);
+    const tried = make(parting, known);
+    if (!best || tried.over < best.over) best = tried;
+    if (tried.over <= parting.over) break;
   }
-  return best ?? shop.make(whole);
+  if (!best || !hasJointedAnew(lying)) return best?.made ?? shop.make(whole);
+  // What is jointed anew once there are joins may lie otherwise than in the whole: without it, could fewer do?
+  const challenge = choosing(withoutJointedAnew(lying));
+  const found = new Map<string, Load>();
+  while (tries++ < MOST_TRIES) {
+    const parting = challenge(found);
+    if (parting.keys.length >= best.sections || parting.over > best.over) break;
+    const tried = make(parting, found);
+    if (tried.over <= best.over) best = tried;
+  }
+  return best.made;
 }
 
 /** Behind a pillar; under a strip at the edge of a bay only in a run that has no pillar between its ends. */

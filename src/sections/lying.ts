@@ -36,6 +36,15 @@ export function layAlong(
   return new Map([...of].map(([id, { lying }]) => [id, lying]));
 }
 
+/** Lengths of a top that leave on their sections: where a top is jointed depends on every join under it. */
+const isJointedAnew = ({ part }: Lying): boolean => part.dividesAtJoins === false;
+
+export const hasJointedAnew = (lying: LyingByRun): boolean =>
+  [...lying.values()].some((own) => own.some(isJointedAnew));
+
+export const withoutJointedAnew = (lying: LyingByRun): LyingByRun =>
+  new Map([...lying].map(([run, own]) => [run, own.filter((one) => !isJointedAnew(one))]));
+
 /** Parts sorted into the stretches between lines across their run; one that lies across a line is in both. */
 export function inStretches(parts: readonly Lying[], lines: readonly number[]): readonly (readonly Lying[])[] {
   const stretches: Lying[][] = Array.from({ length: lines.length + 1 }, () => []);

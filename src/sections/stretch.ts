@@ -30,9 +30,11 @@ export function loadOfStretch({ spots, atoms, spans }: Chain, from: number, to: 
       if (next === to) weightKg -= spots[to].behindLeft;
     }
     // What is mitred with a neighbour at a corner that is parted waits for it.
-    if (first === from && spots[from].kind === 'corner') weightKg -= sum(pieces, (atom) => atom.waitsLeft);
-    if (next === to && spots[to].kind === 'corner') weightKg -= sum(pieces, (atom) => atom.waitsRight);
-    const length = sum(pieces, (atom) => atom.front.length);
+    const left = first === from && spots[from].kind === 'corner' ? sum(pieces, (atom) => atom.waitsLeft) : 0;
+    const right = next === to && spots[to].kind === 'corner' ? sum(pieces, (atom) => atom.waitsRight) : 0;
+    weightKg -= Math.max(left, right);
+    // By the frame's pieces, as the box of what is made is told.
+    const length = frame.to - frame.from;
     if (length > longest.length) longest = { run, length };
     for (const atom of pieces) rooms.push(atom.front, ...(stands ? [atom.behind] : []));
     first = next;

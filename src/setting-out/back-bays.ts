@@ -4,7 +4,7 @@ import type { Finding } from '../vocabulary/finding';
 import type { BayPurpose } from '../vocabulary/job';
 import type { Bay, FrameTimber, RodRun } from '../vocabulary/rod';
 
-/** What stands on the floor, or is used as it is: a rail along the floor would be in the way. */
+/** What stands on the floor, or keeps it free: a rail along it would be in the way. */
 const NO_RAIL: readonly BayPurpose[] = ['open', 'appliance', 'bin'];
 
 /** Whether a rail runs along the bottom of a space at its back. */
@@ -69,5 +69,6 @@ const nothingBehind = (run: RodRun, bay: Bay): Finding => ({
   limit: run.backBays.length,
   message: `Bay ${bay.index + 1} of run ${run.id} is to have ${bay.wish?.purpose} behind it, and no space between two cross frames is its own; the run has ${run.backBays.length}.`,
   source: 'the setting-out of the carcass',
-  remedy: 'Build the carcass with a cross frame at every bay, or choose a bay further from the corner.',
+  remedy:
+    'Build the carcass with a cross frame at every bay; where it has them, move the join or the pillar, or choose a bay further from the corner.',
 });

@@ -63,8 +63,8 @@ export const badHeight = (value: number, way: 'low' | 'high', limit: number): Fi
     limit,
     message:
       way === 'low'
-        ? `The worktop is wished at ${tenth(value)} mm; its rails clear the bottom rails from ${tenth(limit)} mm. None is made.`
-        : `The worktop is wished at ${tenth(value)} mm; ${tenth(limit)} mm is the highest that leaves ${LEAST_OVER} mm clear under the top and its rails. None is made.`,
+        ? `The worktop is wished at ${tenth(value)} mm; its rails clear the bottom rails from ${tenth(limit)} mm. None is made; what stands behind stays as for that height.`
+        : `The worktop is wished at ${tenth(value)} mm; ${tenth(limit)} mm is the highest that leaves ${LEAST_OVER} mm clear under the top and its rails. None is made; what stands behind stays as for that height.`,
     remedy: way === 'low' ? 'Raise the worktop.' : 'Lower the worktop or raise the unit.',
   }),
   severity: 'warn',

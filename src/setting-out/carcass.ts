@@ -1,25 +1,14 @@
 import { SAME_LENGTH } from '../base/tolerance';
-import type { Carcass, CarcassWorktop } from '../vocabulary/carcass';
+import type { Carcass } from '../vocabulary/carcass';
 import type { Finding } from '../vocabulary/finding';
 import type { Demands, FrameTimber, RodRun } from '../vocabulary/rod';
 import { backBaysOf, withoutSpace } from './back-bays';
-import { badHeight, LEAST_OVER, noRoom, nothingUnder, postsMoved, railsRaised, tooShort } from './carcass-findings';
+import { noRoom, nothingUnder, railsRaised, tooShort } from './carcass-findings';
+import { type Before, type LaidWorktop, LEAST_RAIL, underTop, worktopOf } from './carcass-worktop';
 import { crossLinesOf, holdsTwo, LEAST_CLEAR, piecesOf } from './cross-lines';
-
-/** A rail from front to back is at least this long beside the post, and so much stays clear between two rails (common practice, no source). */
-const LEAST_RAIL = 100;
 
 /** A foot set in from the post stays this far from the front frame (common practice, no source). */
 const LEAST_BEFORE_FOOT = 50;
-
-/** What the front gives the frame behind it. `depth`: of the top, from its front edge to its back edge. */
-export interface Before {
-  readonly timber: FrameTimber;
-  readonly frameLow: number;
-  readonly frameHeight: number;
-  readonly overhang: number;
-  readonly depth: number;
-}
 
 export interface LaidCarcass {
   readonly carcass?: Carcass;
@@ -80,45 +69,8 @@ function planesOf(asked: NonNullable<Demands['carcass']>, laid: LaidWorktop | un
   };
 }
 
-/** A worktop, the rear face of the posts that go with it, and whether they stop under it. */
-interface LaidWorktop {
-  readonly worktop: CarcassWorktop;
-  readonly posts: number;
-  readonly under: boolean;
-}
-
 /** How far back it reaches, with its worktop. */
 export const backOf = ({ back, worktop }: Carcass): number => Math.min(back, worktop?.edge ?? back);
-
-/** Rear face of posts that carry the top. */
-const underTop = ({ setBack }: NonNullable<Demands['carcass']>, { overhang, depth }: Before): number =>
-  overhang - depth + setBack;
-
-/**
- * Where the worktop's rear edge and the posts lie. The top's posts go through where the top reaches as far back as the worktop; else they
- * stop under the worktop.
- */
-function worktopOf(
-  asked: NonNullable<Demands['carcass']>,
-  wished: Demands['worktop'],
-  before: Before,
-): { readonly laid?: LaidWorktop; readonly findings: readonly Finding[] } {
-  if (!wished) return { findings: [] };
-  const edge = -before.timber.depth - wished.depth;
-  const under = edge < before.overhang - before.depth - SAME_LENGTH;
-  const posts = under ? edge + wished.behind : Math.min(underTop(asked, before), edge);
-  const floor = Math.max(asked.toeHeight, before.frameLow) + asked.depth;
-  const least = floor + LEAST_RAIL + asked.depth + wished.thickness;
-  const most = before.frameHeight - (under ? 0 : asked.depth) - LEAST_OVER;
-  if (wished.high < least - SAME_LENGTH) return { findings: [badHeight(wished.high, 'low', least)] };
-  if (wished.high > most + SAME_LENGTH) return { findings: [badHeight(wished.high, 'high', most)] };
-  const { stock, high, thickness } = wished;
-  const moved = !under && posts < underTop(asked, before) - SAME_LENGTH;
-  return {
-    laid: { worktop: { stock, high, thickness, edge }, posts, under },
-    findings: moved ? [postsMoved(asked.setBack, posts - (before.overhang - before.depth), posts)] : [],
-  };
-}
 
 /** A run with its cross frames and the spaces between them. */
 function behind(

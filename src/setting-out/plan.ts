@@ -1,3 +1,4 @@
+import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
 import type { Flap, Job, Rhythm, Run } from '../vocabulary/job';
 
@@ -41,7 +42,7 @@ export function flapFaults({ unit }: Job): readonly Finding[] {
         limit: last ? undefined : 0,
         message: last
           ? `A flap is wished after run ${runLetter(i)}, which is the last: there is nothing for it to close on.`
-          : `A flap is wished between runs ${runLetter(i)} and ${runLetter(i + 1)}, which meet at ${run.deflectionDeg}°; it hangs only where the next run goes straight on.`,
+          : `A flap is wished between runs ${runLetter(i)} and ${runLetter(i + 1)}, which meet at an ${run.deflectionDeg > 0 ? 'outside' : 'inside'} corner of ${tenth(180 - Math.abs(run.deflectionDeg))}°; it hangs only where the next run goes straight on.`,
         source: 'geometry of the plan',
         remedy: last
           ? 'Add a run for it to close on, or take it away. It is left out.'

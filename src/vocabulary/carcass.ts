@@ -22,6 +22,8 @@ export interface Carcass {
 
 /** A worktop on rails of the carcass: its upper face, its thickness, where its rear edge lies (d). It is notched round posts that it reaches. */
 export interface CarcassWorktop {
+  /** Its height was refused: what stands behind is set out for the nearest that would do, and the worktop is not made. */
+  readonly leftOut?: true;
   readonly stock: string;
   readonly high: number;
   readonly thickness: number;

@@ -56,6 +56,8 @@ export interface Hold {
     | { readonly at: 'length'; readonly centres: number }
     | { readonly at: 'sheet'; readonly edges: number; readonly field: number }
     | { readonly at: 'all'; readonly each: number };
+  /** It comes through a neighbour into this part, from below or from inside: it must not come out of its face. */
+  readonly into?: 'itself';
   /** Into end grain: half as long again (a derating; from memory). */
   readonly endGrain?: boolean;
   readonly glue?: 'pva' | 'grab';

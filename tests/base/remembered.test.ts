@@ -10,9 +10,12 @@ test('the last few answers are remembered by reference, older ones are let go', 
   expect(work).toHaveBeenCalledTimes(2);
   // Equal, but another thing.
   expect(asked({ n: 1 })).toEqual([1]);
-  expect(asked(b)).toEqual([2]);
   expect(work).toHaveBeenCalledTimes(3);
+  // Of the two that are kept, b was asked for last: c takes the other's place.
+  expect(asked(b)).toEqual([2]);
   asked(c);
+  expect(asked(b)).toEqual([2]);
+  expect(work).toHaveBeenCalledTimes(4);
   asked(a);
   expect(work).toHaveBeenCalledTimes(5);
 });

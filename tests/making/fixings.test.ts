@@ -11,6 +11,7 @@ import { touchingOf } from '../../src/making/touching';
 import type { Design } from '../../src/vocabulary/design';
 import type { Fixings } from '../../src/vocabulary/making';
 import type { Hold, Part } from '../../src/vocabulary/part';
+import { behindJob } from '../elements/behind-job';
 import { jobOf } from '../elements/job-of';
 import { block, boardOf, partOf, stickOf } from './parts';
 
@@ -126,15 +127,32 @@ describe('the screw chosen', () => {
   });
 
   it('from below is let in where a whole one would come through the top', () => {
-    // A rail of 38 under a top of 40: 76 at least, 78 at most, and the book has 65 and 100. 65 / 2 = 32.5 in the top: let in 5.5.
+    // A rail of 38 under a top of 40, of which 5 stay whole: 76 at least, 73 at most. 65 / 2 = 32.5 in the top: let in 5.5.
     const rail = block('R', [0, 0, 0], [1000, 63, 38]);
     const top = block('T', [0, 0, 38], [1000, 400, 40], {
-      holds: [{ by: 'screw', through: 38, where: { at: 'length', centres: 300 }, rule: 'from below' }],
+      holds: [{ by: 'screw', through: 38, where: { at: 'length', centres: 300 }, into: 'itself', rule: 'from below' }],
     });
     expect(of([rail, top]).parts[0]).toMatchObject({
       item: 'screw-5x65',
       how: 'no more than 300 apart along it, counterbored 5.5',
     });
+  });
+
+  it.each([
+    ['oak-32', 'hardwood', 32],
+    ['mdf-25', 'sheet', 25],
+  ])('from below never comes out of a worktop of %s', (stuff, of, thickness) => {
+    const worktop = { height: 850, of, ...(of === 'hardwood' ? { hardwood: stuff } : { sheet: stuff }) };
+    const made = design(behindJob([], { elements: { worktop } }));
+    const lines = making(made).fixings.parts.filter(({ part, unit }) => part.includes('-WT') && unit === 'pieces');
+    expect(lines.length).toBeGreaterThan(0);
+    for (const { item, how } of lines) {
+      const length = made.job.stock.fixings.find(({ id }) => id === item)?.length ?? Infinity;
+      // 25 of the rail are left under it; what is let in besides goes that much deeper.
+      const letIn = Number(/counterbored ([\d.]+)/.exec(how)?.[1] ?? 0);
+      expect(length + letIn - 25).toBeLessThanOrEqual(thickness - 5);
+      expect(length / 2).toBeLessThanOrEqual(length + letIn - 25 + 1e-9);
+    }
   });
 
   it('is asked for by its size where the book has none that suits', () => {

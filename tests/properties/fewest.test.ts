@@ -10,10 +10,12 @@ import { parted } from './holds/sections';
 import { anyWhole } from './random-whole';
 import { inWords } from './sample';
 
-/** Drawn; of them the units with so few places for a join that every way of parting them can be tried. */
-const DRAWN = 120;
+/** Drawn, until so many have so few places for a join that every way of parting them can be tried. */
+const DRAWN = 240;
 const MOST_PLACES = 6;
-const LEAST_TRIED = 15;
+const TRIED = 20;
+/** Looked at for where their parts are. */
+const LOOKED_AT = 120;
 
 const withJoins = (job: Job, joins: Job['unit']['joins']): Job => ({ ...job, unit: { ...job.unit, joins } });
 /** Every way of choosing so many places. Fewer need not be tried: one join more only makes lighter and shorter sections. */
@@ -47,7 +49,7 @@ describe(`the fewest sections, against every other way (seed ${SEED})`, () => {
       const made = design(job);
       const places = placesOf(made);
       if (places.length > MOST_PLACES || made.joins.every((j) => j.at === 'flap') || breaches(made) > 0) continue;
-      tried++;
+      if (tried++ === TRIED) break;
       const chosen = made.joins.filter((j) => j.at !== 'flap').length;
       for (const way of ways(places, chosen - 1)) {
         const other = design(withJoins(job, { by: 'hand', at: way }));
@@ -55,19 +57,19 @@ describe(`the fewest sections, against every other way (seed ${SEED})`, () => {
           expect.fail(`${chosen} joins chosen, ${way.length} would do: ${JSON.stringify(way)} <- ${inWords(job)}`);
       }
     }
-    expect(tried).toBeGreaterThanOrEqual(LEAST_TRIED);
+    expect(tried).toBeGreaterThanOrEqual(TRIED);
   });
 
   it('every part is in one section or site-fitted, none fitted in the workshop crosses a join', {
     timeout: 120_000,
   }, () => {
     let looked = 0;
-    for (const job of jobs) {
+    for (const job of jobs.slice(0, LOOKED_AT)) {
       const found = parted(design(job));
       looked += found.looked;
       expect(found.wrong, inWords(job)).toEqual([]);
     }
-    expect(looked).toBeGreaterThan(DRAWN);
+    expect(looked).toBeGreaterThan(LOOKED_AT);
   });
 
   it('the check can fail: a unit parted once more than it must be is found', () => {

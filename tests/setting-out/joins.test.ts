@@ -16,7 +16,9 @@ const unit = (at: readonly JoinMark[], more = {}) =>
 describe('joins by hand', () => {
   it('behind a pillar: a stud in each section, plates and skin ending on the line', () => {
     const made = unit([{ run: 1, x: 1500 }]);
-    expect(runOf(made).joins).toEqual([{ id: 'J1', x: 1500, behind: 'pillar', coverFrom: 1430, coverTo: 1570 }]);
+    expect(runOf(made).joins).toEqual([
+      { id: 'J1', x: 1500, behind: 'pillar', coverFrom: 1430, coverTo: 1570, path: '/unit/joins/at/0' },
+    ]);
     expect(runOf(made).sections).toEqual(['S1', 'S2']);
     const { plates, studs } = made.framing[0];
     expect(plates).toEqual([
@@ -54,7 +56,9 @@ describe('joins by hand', () => {
   it('at the edge of a bay under a strip of 40', () => {
     // Bay 2 lies between 855 and 1430.
     const made = unit([{ run: 1, x: 880 }]);
-    expect(runOf(made).joins).toEqual([{ id: 'J1', x: 880, behind: 'cover', coverFrom: 855, coverTo: 895 }]);
+    expect(runOf(made).joins).toEqual([
+      { id: 'J1', x: 880, behind: 'cover', coverFrom: 855, coverTo: 895, path: '/unit/joins/at/0' },
+    ]);
   });
 
   it('in the field of a bay it is refused, with the nearest pillar', () => {

@@ -41,11 +41,17 @@ function nearest(n: Need, space: Space, rod: Rod, onlyWidth: boolean): string {
   const fits =
     largest > 0 ? `The most that fits is ${tenth(largest)} mm ${n.what}.` : 'Nothing fits with so much clear.';
   if (n.what === 'deep') return `${fits} Or make the unit ${tenth(n.need - n.have)} mm deeper.`;
-  if (n.what === 'high')
-    return `${fits} Or raise the top or worktop by ${tenth(n.need - n.have)} mm, or do without rear rails.`;
+  if (n.what === 'high') return `${fits} Or ${higher(n.need - n.have, rod)}.`;
   const other = onlyWidth ? widerBay(n, space, rod) : undefined;
   const pitch = n.need + (rod.carcass?.face ?? 0);
   return `${fits} ${other ?? `No free bay is wide enough: cross frames would have to stand ${tenth(pitch)} mm from middle to middle.`}`;
+}
+
+/** What makes a bay so much higher. Under a worktop its bearer in front is in the way as much as rear rails are. */
+function higher(short: number, { carcass }: Rod): string {
+  if (carcass?.worktop) return `raise the worktop by ${tenth(short)} mm`;
+  const rails = carcass?.rearRail && short <= carcass.depth + SAME_LENGTH;
+  return `raise the top by ${tenth(short)} mm${rails ? ', or do without rear rails' : ''}`;
 }
 
 /** The narrowest free bay that takes it; of two alike the first. Depth and height are the same all along. */

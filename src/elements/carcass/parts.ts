@@ -36,7 +36,7 @@ export function parts({ midRail, toeHeight }: DecisionsOf<typeof fields>, { rod,
       }),
     ),
     ...rearRails(draft, sections.rail, run, carcass),
-    ...frontBearers(draft, sections.rail, run, framed.get(run.id), carcass),
+    ...frontBearers(draft, sections.rail, rod, run, framed.get(run.id), carcass),
   ]);
   const stands = drafts.length > 0;
   return {

@@ -1,9 +1,10 @@
+import { meetsBehind } from '../../base/meets-behind';
 import { lying } from '../../base/stuff';
 import type { RunFraming } from '../../vocabulary/backing';
 import type { Carcass } from '../../vocabulary/carcass';
 import type { Outline } from '../../vocabulary/geometry';
 import type { Hold, PartDraft } from '../../vocabulary/part';
-import type { RodRun } from '../../vocabulary/rod';
+import type { Rod, RodRun } from '../../vocabulary/rod';
 import { type Draft, worktopRail } from './cross-frames';
 import { throughPost, toStuds } from './holds';
 
@@ -48,6 +49,7 @@ export function rearRails(draft: Draft, section: Outline, run: RodRun, carcass: 
 export function frontBearers(
   draft: Draft,
   section: Outline,
+  rod: Pick<Rod, 'runs'>,
   run: RodRun,
   framing: RunFraming | undefined,
   carcass: Carcass,
@@ -63,7 +65,7 @@ export function frontBearers(
     const behind = studs(length);
     return behind > 0 ? toStuds(face, 2 * behind) : throughPost(face);
   };
-  return [...run.backBays, ...intoCorners(run, d)].map((length, i) =>
+  return [...run.backBays, ...intoCorners(rod, run, d)].map((length, i) =>
     draft(
       run,
       { code: 'BE', name: 'bearer', where: `worktop, front, ${i + 1}`, holds: [hold(length)] },
@@ -73,11 +75,9 @@ export function frontBearers(
 }
 
 /** What lies between the outermost cross frames and an outside corner, at offset d. */
-function intoCorners(run: RodRun, d: number): readonly Length[] {
+function intoCorners(rod: Pick<Rod, 'runs'>, run: RodRun, d: number): readonly Length[] {
   const first = run.crossLines[0];
   const last = run.crossLines[run.crossLines.length - 1];
-  const open = ({ kind, toReturn, deflectionDeg }: RodRun['left']): boolean =>
-    kind === 'corner' && !toReturn && deflectionDeg > 0;
   // A bearer ends on a join.
   const from = Math.max(
     run.left.frameAt,
@@ -90,7 +90,7 @@ function intoCorners(run: RodRun, d: number): readonly Length[] {
     ...run.joins.map((j) => j.x).filter((x) => x >= last.to),
   );
   return [
-    ...(open(run.left) && first.why === 'end' ? [{ from, to: first.from }] : []),
-    ...(open(run.right) && last.why === 'end' ? [{ from: last.to, to }] : []),
+    ...(meetsBehind(rod, run.left, 'left') && first.why === 'end' ? [{ from, to: first.from }] : []),
+    ...(meetsBehind(rod, run.right, 'right') && last.why === 'end' ? [{ from: last.to, to }] : []),
   ].filter((length) => length.to - length.from >= LEAST_BEARER);
 }

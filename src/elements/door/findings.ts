@@ -104,13 +104,19 @@ export const wideLeaf = (run: RodRun, bay: BackBay, value: number, limit: number
   remedy: 'Two doors, or more bays.',
 });
 
-export const proudOfTop = (run: RodRun, bay: BackBay, value: number, between: boolean): Finding => ({
+export const proudOfTop = (
+  run: RodRun,
+  bay: BackBay,
+  value: number,
+  over: 'top' | 'worktop',
+  between: boolean,
+): Finding => ({
   severity: 'warn',
   rule: 'fronts-proud-of-top',
   subject: { run: run.id, path: '/unit/elements/carcass/setBack' },
   value,
   limit: 0,
-  message: `${name(run, bay)}: fronts stand ${tenth(value)} mm proud of the back edge of the top over them.`,
+  message: `${name(run, bay)}: fronts stand ${tenth(value)} mm proud of the back edge of the ${over} over them.`,
   source: GEOMETRY,
   remedy: `Set the posts further back from that edge${between ? ', or let the fronts lie between the posts' : ''}.`,
 });

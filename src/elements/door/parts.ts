@@ -120,6 +120,7 @@ const ON_BOX: readonly Hold[] = [
     by: 'screw',
     through: BOX_FRONT,
     where: { at: 'all', each: 4 },
+    into: 'itself',
     rule: 'drawer front on its box: 4 screws from inside (common practice, no source)',
   },
 ];

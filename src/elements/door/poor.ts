@@ -21,19 +21,22 @@ export function poor(
   between: () => boolean,
 ): readonly Finding[] {
   const wide = first.to - first.from;
-  const cover = coverAt(rod, carcass);
+  const under = stopsUnder(carcass);
+  const cover = under ? under.edge : rod.layers[rod.top.layer].inner;
   const proud = cover - field.back;
   const clear = Math.min(...(['left', 'right'] as const).map((side) => fromCorner(run, side, carcass, field)));
   return [
     ...(purpose === 'doors' && wide > WIDE_DOOR + SAME_LENGTH ? [wideLeaf(run, bay, wide, WIDE_DOOR)] : []),
-    ...(proud > SAME_LENGTH ? [proudOfTop(run, bay, proud, cover - carcass.back <= SAME_LENGTH && between())] : []),
+    ...(proud > SAME_LENGTH
+      ? [proudOfTop(run, bay, proud, under ? 'worktop' : 'top', cover - carcass.back <= SAME_LENGTH && between())]
+      : []),
     ...(clear < CORNER_CLEAR - SAME_LENGTH ? [besideCorner(run, bay, clear, CORNER_CLEAR)] : []),
   ];
 }
 
-/** Rear edge of what covers the posts: the top, or a worktop under which they stop. */
-const coverAt = ({ layers, top }: Rod, { worktop, high }: Carcass): number =>
-  worktop && worktop.high - worktop.thickness >= high ? worktop.edge : layers[top.layer].inner;
+/** The worktop under which the posts stop, where they do; else the top covers them. */
+const stopsUnder = ({ worktop, high }: Carcass): Carcass['worktop'] =>
+  worktop && worktop.high - worktop.thickness >= high ? worktop : undefined;
 
 /** How far fronts stay from the corner that two runs have between their backs; none at other ends. */
 function fromCorner(run: RodRun, side: 'left' | 'right', { back }: Carcass, field: Box): number {

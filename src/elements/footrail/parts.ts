@@ -103,6 +103,7 @@ function lengthsOf(
             by: 'screw' as const,
             through: Math.min(LET_IN, seat - low),
             where: { at: 'all' as const, each: Math.max(1, under) },
+            into: 'itself' as const,
             rule: `one screw up through each bracket, let in until ${LET_IN} mm are left to go through (common practice, no source)`,
           },
         ],

@@ -1,6 +1,7 @@
 import type { Hold } from '../../vocabulary/part';
 
-const BRADS = 'adhesive, and brads of 2½ to 3 times the thickness (trade, from memory)';
+const BRADS =
+  'adhesive, and brads of 2½ to 3 times the thickness; where it is too thick for them, screws under pellets (trade, from memory)';
 /** On the cladding: adhesive and brads; what is too thick for them is for the making to say. `thickness` of the piece, mm. */
 export const onSkin = (thickness: number, where: Hold['where']): readonly Hold[] => [
   { by: 'brad', through: thickness, where, glue: 'grab', rule: BRADS },

@@ -53,6 +53,7 @@ function holdsOf(rod: Rod): readonly Hold[] {
     by: 'screw',
     through,
     where: { at: 'length', centres: SCREW_CENTRES },
+    into: 'itself',
     rule: `top, from below through ${into} in slots across the length, for wood moves (common practice, no source)`,
   });
   const behind = rod.carcass && carried(rod) ? [screwed(rod.carcass.depth, 'the rails behind')] : [];

@@ -1,6 +1,5 @@
 import { level, onFace, placeOf, UP } from '../../base/place';
 import { SQUARE_EDGE } from '../../base/profiles';
-import { tenth } from '../../base/tenth';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Carcass, CarcassWorktop } from '../../vocabulary/carcass';
 import type { DecisionsOf } from '../../vocabulary/field';
@@ -9,6 +8,7 @@ import type { Oversize, PartDraft } from '../../vocabulary/part';
 import type { RodRun } from '../../vocabulary/rod';
 import type { Bench, Book, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
+import { leftOpen, tooBig } from './findings';
 import { type Length, lengthsOf, worktopOutline } from './outline';
 
 type Decisions = DecisionsOf<typeof fields>;
@@ -45,7 +45,7 @@ function stuffOf(
 
 function parts(decisions: Decisions, { rod, book }: Bench): Made {
   const { carcass } = rod;
-  if (!carcass?.worktop) return { drafts: [], findings: [] };
+  if (!carcass?.worktop || carcass.worktop.leftOut) return { drafts: [], findings: [] };
   const laid = carcass.worktop;
   const stuff = stuffOf(decisions, book);
   const drafts: PartDraft[] = [];
@@ -60,7 +60,7 @@ function parts(decisions: Decisions, { rod, book }: Bench): Made {
       if (made.deep > stuff.wide + SAME_LENGTH) findings.push(tooBig(run, 'deep', made.deep, stuff.wide));
     });
   }
-  return { drafts, findings };
+  return { drafts, findings: [...findings, ...leftOpen(rod, carcass)] };
 }
 
 function draft(
@@ -101,6 +101,7 @@ function draft(
           by: 'screw',
           through: LEFT_OF_RAIL,
           where: { at: 'all', each: 2 * length.lines.length },
+          into: 'itself',
           rule: 'from below, 2 through each cross rail, bored to leave 25 mm of it; in slots where it is hardwood, so that it can move (common practice, no source)',
         },
       ],
@@ -124,16 +125,4 @@ const scribed = (side: string, amount: number): Oversize => ({
   amount,
   on: 'length',
   reason: 'to be scribed to the wall',
-});
-
-const tooBig = (run: RodRun, way: 'long' | 'deep', value: number, limit: number, leftOn = 0): Finding => ({
-  severity: 'warn',
-  rule: way === 'long' ? 'worktop-longer-than-stock' : 'worktop-deeper-than-stock',
-  subject: { run: run.id, path: '/unit/elements/worktop/of' },
-  value,
-  limit,
-  message: `The worktop behind run ${run.id} is ${tenth(value)} mm ${way}${leftOn > 0 ? ` with the ${tenth(leftOn)} mm left on to be scribed` : ''}; the stuff chosen is ${tenth(limit)} mm ${way === 'long' ? 'long' : 'wide'}.`,
-  source: 'stock sizes from the stock book',
-  remedy:
-    way === 'long' ? 'It needs a joint over a cross frame, or longer stock.' : 'Make it less deep, or of wider stuff.',
 });

@@ -1,7 +1,8 @@
+import { meetsBehind } from '../../base/meets-behind';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Carcass, CarcassWorktop, CrossLine } from '../../vocabulary/carcass';
 import type { Vec2 } from '../../vocabulary/geometry';
-import type { Rod, RodRun, RunEnd } from '../../vocabulary/rod';
+import type { Rod, RodRun } from '../../vocabulary/rod';
 
 /** A strip of worktop narrower than this beside a post would split off: the notch is opened to the end instead (common practice, no source). */
 const LEAST_TONGUE = 30;
@@ -45,15 +46,8 @@ function endOf(rod: Rod, run: RodRun, side: 'left' | 'right', line: CrossLine): 
   const end = run[side];
   const vertex = side === 'left' ? 0 : run.length;
   if (end.kind === 'wall') return { ...square, x: vertex, wall: true };
-  if (!meetsWorktop(rod, end, side)) return square;
+  if (!meetsBehind(rod, end, side)) return square;
   return { x: vertex, perOut: side === 'left' ? -end.grows : end.grows, mitred: true, wall: false };
-}
-
-/** Whether a neighbour's worktop comes up to an outside corner from the other side. */
-function meetsWorktop({ runs }: Rod, end: RunEnd, side: 'left' | 'right'): boolean {
-  if (end.kind !== 'corner' || end.toReturn || end.deflectionDeg <= 0) return false;
-  const theirs = runs.find((r) => r.id === end.neighbour)?.crossLines ?? [];
-  return (side === 'left' ? theirs[theirs.length - 1] : theirs[0])?.why === 'end';
 }
 
 /**
