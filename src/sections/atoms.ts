@@ -16,6 +16,8 @@ export interface Atom {
   readonly waitsLeft: number;
   readonly waitsRight: number;
   readonly front: Room;
+  /** The same without what may wait at a corner, where something may. */
+  readonly bare?: Room;
   readonly behind: Room;
   /** Of its weight, what lies behind the front frame, kg. */
   readonly behindKg: number;
@@ -55,7 +57,7 @@ export function atomOf(
 ): Atom {
   let [weightKg, byCentresKg, studKg, waitsLeft, waitsRight, behindKg] = [0, 0, 0, 0, 0, 0];
   const needed: number[] = [];
-  const [front, behind] = [new Box(), new Box()];
+  const [front, bare, behind] = [new Box(), new Box(), new Box()];
   for (const lying of parts) {
     const across = lying.from < from || lying.to > to;
     if (lying.to <= from || lying.from >= to || (across && !divides(lying))) continue;
@@ -66,13 +68,14 @@ export function atomOf(
     if (byCentres !== undefined) studKg = lying.weightKg;
     if (byCentres) byCentresKg += lying.weightKg;
     else if (byCentres === false) needed.push((lying.from + lying.to) / 2);
-    if (divides(lying)) {
-      if (waits.left.has(lying.part.code)) waitsLeft += weight;
-      if (waits.right.has(lying.part.code)) waitsRight += weight;
-    }
+    const waitsAt = (side: 'left' | 'right'): boolean => divides(lying) && waits[side].has(lying.part.code);
+    const [atLeft, atRight] = [waitsAt('left'), waitsAt('right')];
+    if (atLeft) waitsLeft += weight;
+    if (atRight) waitsRight += weight;
+    const corners = mitred ? (isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)) : [];
     const box = lying.behind ? behind : front;
-    box.hold(lying, from, to);
-    if (mitred) box.corners.push(...(isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)));
+    box.hold(lying, from, to, corners);
+    if (!lying.behind && !atLeft && !atRight) bare.hold(lying, from, to, corners);
   }
   return {
     run,
@@ -84,6 +87,7 @@ export function atomOf(
     waitsRight,
     behindKg,
     front: front.asRoom(run, mitred),
+    bare: waitsLeft > 0 || waitsRight > 0 ? bare.asRoom(run, mitred) : undefined,
     behind: behind.asRoom(run, mitred),
   };
 }
@@ -93,9 +97,10 @@ class Box {
   private readonly x: [number, number] = [Infinity, -Infinity];
   private readonly d: [number, number] = [Infinity, -Infinity];
   private readonly z: [number, number] = [Infinity, -Infinity];
-  readonly corners: Vec2[] = [];
+  private readonly corners: Vec2[] = [];
 
-  hold({ from, to, d, z }: Lying, low: number, high: number): void {
+  hold({ from, to, d, z }: Lying, low: number, high: number, corners: readonly Vec2[]): void {
+    this.corners.push(...corners);
     widen(this.x, Math.max(low, from), Math.min(high, to));
     widen(this.d, d[0], d[1]);
     widen(this.z, z[0], z[1]);
@@ -126,9 +131,14 @@ function within(lying: Lying, run: RodRun, from: number, to: number): readonly V
   return [...inside, ...cut.flatMap((x) => rectangle(run, x, x, lying.d[0], lying.d[1]).slice(1, 3))];
 }
 
-/** Cut square and lying along, across or upright: four corners tell it. */
-const isSquare = ({ part: { shape } }: Lying): boolean =>
-  shape.kind === 'stick' && !shape.start.perAcross && !shape.start.perOut && !shape.end.perAcross && !shape.end.perOut;
+/** Lying along or across the run, cut square: four corners tell it. What stands shows its section, which may have three, or slants. */
+const isSquare = ({ part: { shape, place } }: Lying): boolean =>
+  shape.kind === 'stick' &&
+  Math.abs(place.along[2]) < 0.5 &&
+  !shape.start.perAcross &&
+  !shape.start.perOut &&
+  !shape.end.perAcross &&
+  !shape.end.perOut;
 
 const square = (lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] =>
   rectangle(run, Math.max(from, lying.from), Math.min(to, lying.to), lying.d[0], lying.d[1]);

@@ -5,7 +5,7 @@ import type { Bundle } from './bundles';
 import { chainOf, type Places } from './chain';
 import { fewest, type Parting } from './fewest';
 import { breachesOf, type Load } from './limits';
-import { hasJointedAnew, type LyingByRun, layAlong, withoutJointedAnew } from './lying';
+import { type LyingByRun, layAlong, withoutMadeAnew } from './lying';
 import type { Shorter } from './stretch';
 
 /** A stretch may turn out lighter than estimated by so much, noggins between other studs, mostly. Found by trial over random units. */
@@ -84,9 +84,10 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
     if (!best || tried.over < best.over) best = tried;
     if (tried.over <= parting.over) break;
   }
-  if (!best || !hasJointedAnew(lying)) return best?.made ?? shop.make(whole);
-  // What is jointed anew once there are joins may lie otherwise than in the whole: without it, could fewer do?
-  const challenge = choosing(withoutJointedAnew(lying));
+  const least = withoutMadeAnew(lying, whole.rod.runs);
+  if (!best || !least) return best?.made ?? shop.make(whole);
+  // What is made anew once there are joins may lie otherwise than in the whole: without it, could fewer do?
+  const challenge = choosing(least);
   const found = new Map<string, Load>();
   while (tries++ < MOST_TRIES) {
     const parting = challenge(found);

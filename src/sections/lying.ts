@@ -36,14 +36,18 @@ export function layAlong(
   return new Map([...of].map(([id, { lying }]) => [id, lying]));
 }
 
-/** Lengths of a top that leave on their sections: where a top is jointed depends on every join under it. */
-const isJointedAnew = ({ part }: Lying): boolean => part.dividesAtJoins === false;
-
-export const hasJointedAnew = (lying: LyingByRun): boolean =>
-  [...lying.values()].some((own) => own.some(isJointedAnew));
-
-export const withoutJointedAnew = (lying: LyingByRun): LyingByRun =>
-  new Map([...lying].map(([run, own]) => [run, own.filter((one) => !isJointedAnew(one))]));
+/**
+ * Without what may be made otherwise once there are joins: lengths of a top that leave on their sections, for where it is jointed depends on
+ * every join under it; a worktop that runs on into a corner, over a join where no cross frame stands; and what is put in behind, where only
+ * joins divide the space there. Undefined where there is none of it.
+ */
+export function withoutMadeAnew(lying: LyingByRun, runs: readonly RodRun[]): LyingByRun | undefined {
+  const dividedByBays = runs.some((run) => run.crossLines.some(({ why }) => why === 'bay'));
+  const anew = ({ part, behind, meets }: Lying): boolean =>
+    part.dividesAtJoins === false || (behind && (meets !== undefined || (!dividedByBays && part.from !== 'framed')));
+  if (![...lying.values()].some((own) => own.some(anew))) return undefined;
+  return new Map([...lying].map(([run, own]) => [run, own.filter((one) => !anew(one))]));
+}
 
 /** Parts sorted into the stretches between lines across their run; one that lies across a line is in both. */
 export function inStretches(parts: readonly Lying[], lines: readonly number[]): readonly (readonly Lying[])[] {

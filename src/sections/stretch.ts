@@ -36,7 +36,11 @@ export function loadOfStretch({ spots, atoms, spans }: Chain, from: number, to: 
     // By the frame's pieces, as the box of what is made is told.
     const length = frame.to - frame.from;
     if (length > longest.length) longest = { run, length };
-    for (const atom of pieces) rooms.push(atom.front, ...(stands ? [atom.behind] : []));
+    // What waits takes no room.
+    for (const atom of pieces) {
+      rooms.push(left > 0 || right > 0 ? (atom.bare ?? atom.front) : atom.front);
+      if (stands) rooms.push(atom.behind);
+    }
     first = next;
   }
   for (let k = from; k < to; k++)

@@ -53,7 +53,7 @@ describe(`the fewest sections, against every other way (seed ${SEED})`, () => {
       const chosen = made.joins.filter((j) => j.at !== 'flap').length;
       for (const way of ways(places, chosen - 1)) {
         const other = design(withJoins(job, { by: 'hand', at: way }));
-        if (breaches(other) === 0)
+        if (breaches(other) === 0 && other.sections.length < made.sections.length)
           expect.fail(`${chosen} joins chosen, ${way.length} would do: ${JSON.stringify(way)} <- ${inWords(job)}`);
       }
     }

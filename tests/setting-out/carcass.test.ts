@@ -230,7 +230,10 @@ describe('the spaces between', () => {
       job({ runs: [run], elements: { carcass: { lines: 'ends' } } }, [], [wish(2, 'doors'), wish(3, 'bin')]),
     );
     expect(runOf(made).backBays.map((b) => b.bay)).toEqual([1]);
-    expect(findingOf(made, 'bay-without-space')).toMatchObject({ severity: 'warn', value: 3, limit: 1 });
+    expect(findingOf(made, 'bay-without-space')).toMatchObject({
+      ...{ severity: 'warn', value: 3, limit: 1 },
+      subject: { path: '/unit/bays/1' },
+    });
   });
 
   it('so is a bay without a carcass', () => {

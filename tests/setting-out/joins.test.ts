@@ -13,6 +13,13 @@ const unit = (at: readonly JoinMark[], more = {}) =>
     }),
   );
 
+describe('joins worked out', () => {
+  it('say no place in the job, for it marks none', () => {
+    const made = design(jobOf({ runs: [{ length: 2400 }], joins: { by: 'least' }, carry: { vanLength: 1600 } }));
+    expect(runOf(made).joins.map(({ path }) => path)).toEqual([undefined]);
+  });
+});
+
 describe('joins by hand', () => {
   it('behind a pillar: a stud in each section, plates and skin ending on the line', () => {
     const made = unit([{ run: 1, x: 1500 }]);

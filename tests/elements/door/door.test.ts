@@ -108,7 +108,12 @@ describe('fronts that can’t be made', () => {
 
   test('a third door has nothing to hang on', () => {
     const made = design(behindJob([{ ...doors, count: 3 }]));
-    expect(findingOf(made, 'doors-without-post')).toMatchObject({ severity: 'stop', value: 3, limit: 2 });
+    expect(findingOf(made, 'doors-without-post')).toMatchObject({
+      severity: 'stop',
+      value: 3,
+      limit: 2,
+      subject: { path: '/unit/bays/0' },
+    });
     none(made);
   });
 

@@ -133,6 +133,7 @@ describe('shelves that can’t be made', () => {
   test('too many: how close they would be, and the most that fit', () => {
     const made = design(behindJob([{ ...wish, count: 8 }]));
     const found = findingOf(made, 'shelves-too-close');
+    expect(found.subject).toEqual({ run: 'A', path: '/unit/bays/0' });
     // (934 − 8 · 18)/9; the most: (934 − 120)/(18 + 120) = 5.9.
     expect(found.value).toBeCloseTo(790 / 9, 9);
     expect(found).toMatchObject({ severity: 'stop', limit: 120 });
