@@ -158,6 +158,7 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
           past: [],
           future: [],
           gesture: null,
+          laidBy: [],
           view: {
             ...view,
             selected: null,
