@@ -1,5 +1,4 @@
 import type { BackBay, Carcass } from '../../vocabulary/carcass';
-
 import type { Rod, RodRun, SaidOfBay } from '../../vocabulary/rod';
 
 /** A space between cross frames in which something is to stand or hang. Clear sizes, mm; `front`, `rear`: d of what bounds its depth. */
