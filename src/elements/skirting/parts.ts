@@ -15,6 +15,9 @@ import { aboveBlocks, blocksOverlap, byHand, cutInTwo, noLength, pastMitre, skir
 /** Less than this is not worth fixing, mm (common practice, no source). */
 const LEAST_PIECE = 20;
 
+/** Blocks that just meet leave no skirting between them: float noise is none, mm. */
+const NOISE = 1e-6;
+
 /** Skirting in every bay, between the blocks or to the mitre of a corner without pillar; none where a plinth runs through. */
 export function parts({ moulding }: { readonly moulding: string }, { rod, book, openings }: Bench): Made {
   if (runsThrough(rod)) return { drafts: [], findings: [] };
@@ -38,10 +41,10 @@ function inBay(run: RodRun, bay: Bay, make: Make, openings: readonly PlacedOpeni
   const number = bay.index + 1;
   const clear = bay.footTo - bay.footFrom;
   const none = (finding: Finding): Made => ({ drafts: [], findings: [finding] });
-  if (!(clear > 0)) return none(blocksOverlap(run.id, number, clear));
+  if (!(clear > NOISE)) return none(blocksOverlap(run.id, number, clear));
   const whole = alongBay(run, { ...bay, from: bay.footFrom, to: bay.footTo }, make.layer);
   if (whole.past > SAME_LENGTH) return none(pastMitre(run.id, number, whole.past));
-  const least = whole.meets ? LEAST_PIECE : 0;
+  const least = whole.meets ? LEAST_PIECE : NOISE;
   if (!(whole.shortest > least)) return none(noLength(run.id, number, whole.shortest, least));
   const cuts = cutsIn(openings, { from: whole.from, to: whole.to, height: make.height });
   if (cuts.length === 0) return { drafts: [draft(run, bay, make, stick(run, whole, make), whole.meets)], findings: [] };

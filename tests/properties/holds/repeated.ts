@@ -23,7 +23,7 @@ export function untouched(made: Design): Found {
   const before = made.job.unit.joins.by === 'least' ? design(joinedByHand(made)) : made;
   const index = made.job.unit.plan.runs.length - 1;
   const longer = design(setRun(before.job, index, { length: made.job.unit.plan.runs[index].length + 137.3 }));
-  // A run that comes to lie across another, or whose foot rail does, touches it after all, and says so.
+  // A run that comes to lie across another, or whose foot rail does, or into its flap's gap, touches it after all, and says so.
   if ([before, longer].some(({ findings }) => findings.some((f) => TOUCHING.has(f.rule))))
     return { wrong: [], looked: 0 };
   const ids = made.rod.runs.map((r) => r.id);
@@ -42,7 +42,7 @@ export function untouched(made: Design): Found {
   return { wrong, looked };
 }
 
-const TOUCHING = new Set(['plan-folds', 'foot-rail-crossed']);
+const TOUCHING = new Set(['plan-folds', 'foot-rail-crossed', 'flap-meets-run']);
 
 /** The job with the joins of its design marked by hand. */
 export function joinedByHand({ job, rod }: Design): Job {

@@ -19,12 +19,12 @@ export function within(made: Design): Found {
   const { rod, job } = made;
   const expected = expectedRuns(job);
   const reachOf = expectedReach(job);
-  // Where corners leave a run's top no full length, or the plan folds, the tops say so in a finding and end wherever they meet.
+  // Where corners leave a run's top no full length, or the plan folds, the tops say so in a finding and end wherever they meet; a flap is a piece of them.
   const poorTops = made.findings.some((f) => f.rule === 'top-squeezed' || f.rule === 'plan-folds');
   // A neighbour with no length left is not built, and says so: nothing is there to run into.
   const missing = new Set(rod.runs.filter((r) => !r.sound).map((r) => r.id));
   for (const part of made.parts) {
-    if (poorTops && part.kind === 'top') continue;
+    if (poorTops && (part.kind === 'top' || part.code === 'LF')) continue;
     const reach = reachOf(part);
     const i = rod.runs.findIndex((r) => r.id === part.run);
     if (!reach || i < 0) {
