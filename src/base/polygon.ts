@@ -52,7 +52,7 @@ export function polygonBounds(points: readonly Vec2[]): { min: Vec2; max: Vec2 }
 
 /** Convex hull, counter-clockwise, without points that lie on a straight side (Andrew's monotone chain, 1979). */
 export function hull(points: readonly Vec2[]): Vec2[] {
-  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const sorted = points.slice().sort((a, b) => a[0] - b[0] || a[1] - b[1]);
   if (sorted.length < 3) return sorted;
   const chain = (from: readonly Vec2[]): Vec2[] => {
     const out: Vec2[] = [];

@@ -1,6 +1,6 @@
 import { hull } from '../base/polygon';
 import { cornersInPlan } from '../base/solid/extent';
-import type { Vec2 } from '../vocabulary/geometry';
+import type { Outline, Vec2 } from '../vocabulary/geometry';
 import type { RodRun } from '../vocabulary/rod';
 import { divides, type Lying, share } from './lying';
 
@@ -36,6 +36,8 @@ export interface Waits {
   readonly right: ReadonlySet<string>;
 }
 
+const NO_CORNERS: readonly Vec2[] = [];
+
 const NONE_WAITS: Waits = { left: new Set(), right: new Set() };
 
 export function waitsIn(parts: readonly Lying[]): Waits {
@@ -58,6 +60,7 @@ export function atomOf(
   let [weightKg, byCentresKg, studKg, waitsLeft, waitsRight, behindKg] = [0, 0, 0, 0, 0, 0];
   const needed: number[] = [];
   const [front, bare, behind] = [new Box(), new Box(), new Box()];
+  const someWait = waits.left.size > 0 || waits.right.size > 0;
   for (const lying of parts) {
     const across = lying.from < from || lying.to > to;
     if (lying.to <= from || lying.from >= to || (across && !divides(lying))) continue;
@@ -68,14 +71,19 @@ export function atomOf(
     if (byCentres !== undefined) studKg = lying.weightKg;
     if (byCentres) byCentresKg += lying.weightKg;
     else if (byCentres === false) needed.push((lying.from + lying.to) / 2);
-    const waitsAt = (side: 'left' | 'right'): boolean => divides(lying) && waits[side].has(lying.part.code);
-    const [atLeft, atRight] = [waitsAt('left'), waitsAt('right')];
+    const mayWait = someWait && divides(lying);
+    const atLeft = mayWait && waits.left.has(lying.part.code);
+    const atRight = mayWait && waits.right.has(lying.part.code);
     if (atLeft) waitsLeft += weight;
     if (atRight) waitsRight += weight;
-    const corners = mitred ? (isSquare(lying) ? square(lying, run, from, to) : within(lying, run, from, to)) : [];
+    const corners = mitred
+      ? isSquare(lying)
+        ? square(lying, run, from, to)
+        : within(lying, run, from, to)
+      : NO_CORNERS;
     const box = lying.behind ? behind : front;
     box.hold(lying, from, to, corners);
-    if (!lying.behind && !atLeft && !atRight) bare.hold(lying, from, to, corners);
+    if (someWait && !lying.behind && !atLeft && !atRight) bare.hold(lying, from, to, corners);
   }
   return {
     run,
@@ -100,7 +108,7 @@ class Box {
   private readonly corners: Vec2[] = [];
 
   hold({ from, to, d, z }: Lying, low: number, high: number, corners: readonly Vec2[]): void {
-    this.corners.push(...corners);
+    for (const corner of corners) this.corners.push(corner);
     widen(this.x, Math.max(low, from), Math.min(high, to));
     widen(this.d, d[0], d[1]);
     widen(this.z, z[0], z[1]);
@@ -131,14 +139,24 @@ function within(lying: Lying, run: RodRun, from: number, to: number): readonly V
   return [...inside, ...cut.flatMap((x) => rectangle(run, x, x, lying.d[0], lying.d[1]).slice(1, 3))];
 }
 
-/** Lying along or across the run, cut square: four corners tell it. What stands shows its section, which may have three, or slants. */
+/** Cut square, and lying along or across the run, or standing with a rectangle for its section: four corners tell it. */
 const isSquare = ({ part: { shape, place } }: Lying): boolean =>
   shape.kind === 'stick' &&
-  Math.abs(place.along[2]) < 0.5 &&
   !shape.start.perAcross &&
   !shape.start.perOut &&
   !shape.end.perAcross &&
-  !shape.end.perOut;
+  !shape.end.perOut &&
+  (Math.abs(place.along[2]) < 0.5 || isRectangle(shape.section));
+
+function isRectangle({ start, segments }: Outline): boolean {
+  if (segments.length !== 4) return false;
+  let from = start;
+  for (const { to, radius } of segments) {
+    if (radius !== undefined || (to[0] !== from[0] && to[1] !== from[1])) return false;
+    from = to;
+  }
+  return true;
+}
 
 const square = (lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] =>
   rectangle(run, Math.max(from, lying.from), Math.min(to, lying.to), lying.d[0], lying.d[1]);

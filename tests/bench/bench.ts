@@ -24,9 +24,12 @@ function median(numbers: readonly number[]): number {
   return rising.length % 2 ? rising[Math.floor(half)] : (rising[half - 1] + rising[half]) / 2;
 }
 
-/** Median time in ms of some work, each time on something newly made, whose making is not timed. */
+/**
+ * Median time in ms of some work, each time on something newly made, whose making is not timed. Warmed up until the engine of the language has
+ * made its fast code of it, which takes some hundred rounds: as when a size is dragged, not as on the first click.
+ */
 function timeOf<T>(times: number, make: () => T, work: (made: T) => void): number {
-  for (let i = 0; i < Math.ceil(times / 3); i++) work(make());
+  for (let i = 0; i < 2 * times; i++) work(make());
   return median(
     Array.from({ length: times }, () => {
       const made = make();

@@ -25,15 +25,28 @@ function eachCorner(shape: Shape, visit: (along: number, across: number, out: nu
   }
 }
 
-/** Every corner of a placed shape as seen from above, unit coordinates. */
+/** Corners of a placed shape as seen from above, unit coordinates: all that its outline in plan can have, and few besides. */
 export function cornersInPlan({ shape, place }: Placed): readonly Vec2[] {
   const corners: Vec2[] = [];
+  if (shape.kind === 'stick' && Math.abs(place.along[2]) === 1 && isSquare(shape.start) && isSquare(shape.end)) {
+    // Upright, it shows its section, whose hollows lie inside.
+    for (const p of withoutHollows(endSection(shape))) {
+      const at = toUnit(place, 0, p[0], p[1]);
+      corners.push([at[0], at[1]]);
+    }
+    return corners;
+  }
   eachCorner(shape, (along, across, out) => {
     const [x, y] = toUnit(place, along, across, out);
     corners.push([x, y]);
   });
   return corners;
 }
+
+const withoutHollows = (section: Outline): readonly Vec2[] =>
+  section.segments.every(({ radius }) => radius === undefined || radius < 0)
+    ? section.segments.map(({ to }) => to)
+    : flatten(section);
 
 /** From where to where a shape reaches along, across and out, in its own axes. */
 type OwnBox = readonly [number, number, number, number, number, number];
