@@ -17,6 +17,25 @@ export const PINNED: Readonly<Record<string, Job>> = {
     joins: { by: 'hand', at: [{ run: 1, x: 1033.1 }] },
     elements: { carcass: { build: true }, worktop: { height: 850, depth: 437, behind: 15 } },
   }),
+  'of plinth blocks that just meet, the last digits made one and left out its image': jobOf({
+    runs: [{ length: 369.2 }],
+    leftEnd: { kind: 'free' },
+    rightEnd: { kind: 'free' },
+    // Three bays of 16 between four pillars of 80.3: twice the overhang of 8.
+    elements: {
+      pillar: { width: 80.3, rhythm: 'count', bays: 3, flutes: 0 },
+      plinth: { overhang: 8, endReturn: false },
+    },
+  }),
+  'between plinth blocks that just meet, the last digits made a skirting of nothing': jobOf({
+    runs: [{ length: 2400 }],
+    leftEnd: { kind: 'return', length: 231.3 },
+    elements: {
+      cladding: { sheet: 'mdf-12' },
+      pillar: { sheet: 'mdf-18', width: 80.3, cornerWidth: 80.3, rhythm: 'count', bays: 2, flutes: 0 },
+      plinth: { overhang: 5.1 },
+    },
+  }),
   'a sharp outside corner left the butting frame’s wedge open': jobOf({
     runs: [{ length: 2000, deflectionDeg: 120.9 }, { length: 2000 }],
     depth: 300,
