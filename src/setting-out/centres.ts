@@ -28,7 +28,7 @@ const equally = (a: number, b: number, centres: number): readonly number[] => {
 function onModule(a: number, b: number, { from, to }: Frame, { centres, face }: FrameTimber): readonly number[] {
   const count = Math.floor((to - from) / centres);
   const lines = Array.from({ length: count }, (_, k) => from + (k + 1) * centres).filter(
-    (x) => Math.min(x - a, b - x) >= face + LEAST_CLEAR,
+    (x) => Math.min(x - a, b - x) >= face + LEAST_CLEAR - SAME_LENGTH,
   );
   const kept = dropSpare([a, ...lines, b], centres);
   const widest = Math.max(...kept.slice(1).map((x, i) => x - kept[i]));

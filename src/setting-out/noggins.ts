@@ -33,7 +33,7 @@ export function layNoggins(
   const gaps = studs
     .slice(1)
     .map((stud, i) => ({ from: studs[i].to, to: stud.from }))
-    .filter((gap) => gap.to - gap.from >= LEAST_NOGGIN);
+    .filter((gap) => gap.to - gap.from >= LEAST_NOGGIN - SAME_LENGTH);
   const laid = gaps.map((gap) => {
     const meets = (w: { readonly from: number; readonly to: number }): boolean =>
       w.from < gap.to - SAME_LENGTH && w.to > gap.from + SAME_LENGTH;

@@ -16,12 +16,15 @@ const LEAST_LENGTH = 3;
 /** A narrower hole passes no cable, mm (common practice, no source). */
 const LEAST_BORE = 8;
 
+/** A noggin that is just long enough is not left unbored by float noise, mm. */
+const NOISE = 1e-6;
+
 /** Whether the timber is deep enough for cable ways of that diameter, mm. */
 const deepEnough = (diameter: number, depth: number): boolean => (depth - diameter) / 2 >= depth * LEAST_BESIDE - 1e-9;
 
 /** Whether a noggin of that length gets a cable way. */
 export const isBored = (length: number, diameter: number, depth: number): boolean =>
-  diameter >= LEAST_BORE && deepEnough(diameter, depth) && length >= LEAST_LENGTH * diameter;
+  diameter >= LEAST_BORE && deepEnough(diameter, depth) && length >= LEAST_LENGTH * diameter - NOISE;
 
 /** Cable ways wider than the timber allows, or too narrow for a cable: none is bored. */
 export function unfit(diameter: number, { depth }: FrameTimber): readonly Finding[] {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { flatten } from '../../../src/base/outline';
 import { polygonArea } from '../../../src/base/polygon';
+import { isBored } from '../../../src/elements/frame/cable-way';
 import { alike, design } from '../../../src/flow';
 import { reachOf } from '../../properties/measure';
 import { findingOf, jobOf, partsOf, rulesOf, runOf } from '../job-of';
@@ -92,5 +93,11 @@ describe('how the frame is held together', () => {
   test('nothing without a hold', () => {
     for (const part of d.parts.filter((p) => p.kind === 'frame' || p.kind === 'cladding'))
       expect(part.holds?.length, part.mark).toBeGreaterThan(0);
+  });
+
+  test('are bored in a noggin that is just long enough, whatever the last digits are', () => {
+    // Three diameters: 60.
+    for (const length of [60, 60 - 1e-13, 60 + 1e-13, 2628.3 - 2568.3]) expect(isBored(length, 20, 89)).toBe(true);
+    expect(isBored(59.99, 20, 89)).toBe(false);
   });
 });
