@@ -17,19 +17,18 @@ import { type Bundle, bundlesOf } from './sections/bundles';
 import { inFewestSections } from './sections/least';
 import { joinsOf, sectionsOf } from './sections/sections';
 import { leastBehind } from './setting-out/cross-lines';
-import { frameRound } from './setting-out/frame-round';
 import { leastApart, placesIn } from './setting-out/joins';
+import { type FramedUp, frameUpFor, type Laid, layOut } from './setting-out/lay-out';
 import { setOut } from './setting-out/rod';
 import { studsByCentres } from './setting-out/studs';
 import type { Design } from './vocabulary/design';
 import type { Drawing } from './vocabulary/drawing';
-import type { Decision } from './vocabulary/field';
 import type { Finding } from './vocabulary/finding';
 import type { Job, JoinMark } from './vocabulary/job';
 import type { Layout, Making } from './vocabulary/making';
-import type { Part, PartDraft } from './vocabulary/part';
+import type { Part } from './vocabulary/part';
 import type { Result } from './vocabulary/result';
-import type { Mark, Rod, RodRun } from './vocabulary/rod';
+import type { Mark, RodRun } from './vocabulary/rod';
 
 export { cautionsOf } from './checks/cautions';
 export { writeJob } from './job/write';
@@ -49,7 +48,7 @@ export const newJob = (name: string): Job => startJob(name, rooms);
 /**
  * Everything worked out from a job, in one direction: job → rod → backing → framing → parts → findings and totals.
  * Always returns something drawable for a job that passed the schema; what can't be built is a finding. The last
- * few are remembered by reference.
+ * one is remembered by the job's reference; who needs several at once keeps them.
  */
 export const design: (job: Job) => Design = remembered(workOut);
 
@@ -57,7 +56,13 @@ function workOut(job: Job): Design {
   const book = bookOf(job);
   const demands = rooms.map((room) => room.demands(job.unit.elements[room.kind], book));
   const rodWith = setOut(job, demands);
-  const made = parted(job, book, (joins) => lay(job, book, rodWith(joins)));
+  const asked = { rooms, job, book };
+  let whole: Laid | undefined;
+  const made = parted(job, book, (joins) => {
+    const laid = layOut(asked, rodWith(joins), whole);
+    whole ??= laid;
+    return laid;
+  });
   const { rod, openings, framing, parts } = made;
   const sections = sectionsOf(made.bundles, rod, job.carry);
   const joins = joinsOf(rod, job.fit);
@@ -106,7 +111,7 @@ export function layoutsBySpacers(job: Job): readonly Layout[] {
     const tried = { ...elements, [room.kind]: { ...elements[room.kind], ...only(setting) } };
     const other = { ...job, unit: { ...job.unit, elements: tried } };
     const demands = rooms.map((one) => one.demands(tried[one.kind], book));
-    return framedUp(other, book, setOut(other, demands)(joins));
+    return frameUpFor({ rooms, job: other, book }, setOut(other, demands)(joins));
   });
 }
 
@@ -120,17 +125,17 @@ const joinMarks = ({ runs }: Design['rod']): readonly JoinMark[] =>
   });
 
 /** The unit taken apart as the job says: nowhere, by hand, or in the fewest sections that can be carried. */
-function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) => Laid): Built {
+function parted(job: Job, book: JobBook, laidOut: (joins: readonly JoinMark[]) => Laid): Built {
   const { joins } = job.unit;
   const densityOf = (material: string): number => book.any(material).densityKgM3;
-  const make = ({ drafts, ...laid }: Laid): Built => {
-    const parts = makeParts(drafts, densityOf, job.tools.roundingStep, fittings(laid.rod.runs));
-    return { ...laid, parts, bundles: bundlesOf(parts, laid.rod) };
+  const make = ({ rod, openings, framing, drafts, findings }: Laid): Built => {
+    const parts = makeParts(drafts, densityOf, job.tools.roundingStep, fittings(rod.runs));
+    return { rod, openings, framing, findings, parts, bundles: bundlesOf(parts, rod) };
   };
-  if (joins.by !== 'least') return make(layOut(joins.by === 'hand' ? joins.at : []));
+  if (joins.by !== 'least') return make(laidOut(joins.by === 'hand' ? joins.at : []));
   return inFewestSections(
     {
-      layOut,
+      layOut: laidOut,
       make,
       weigh: (draft) => weightOf(draft, densityOf),
       places: placesIn,
@@ -142,30 +147,7 @@ function parted(job: Job, book: JobBook, layOut: (joins: readonly JoinMark[]) =>
   );
 }
 
-/** One way through the stages from the rod to what the rooms make. */
-function lay(job: Job, book: JobBook, rod: Rod): Laid {
-  const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
-  const { openings, framing, findings: framed } = framedUp(job, book, rod);
-  const bench = { rod, framing, book, openings };
-  const made = rooms.map((room) => room.parts(decided(room.kind), bench));
-  const findings = [...framed, ...made.flatMap((m) => m.findings)];
-  return { rod, openings, framing, drafts: made.flatMap((m) => m.drafts), findings };
-}
-
-/** The stages before any part is made. */
-function framedUp(job: Job, book: JobBook, rod: Rod): Framed {
-  const decided = (kind: string): Readonly<Record<string, Decision>> => job.unit.elements[kind];
-  const bare = { rod, book };
-  const inTheWay = rooms.flatMap((room) => room.obstacles?.(decided(room.kind), bare) ?? []);
-  const { openings, framing, findings } = frameRound(rod, job.unit.openings, inTheWay, (placed) =>
-    rooms.flatMap((room) => room.backing(decided(room.kind), { ...bare, openings: placed })),
-  );
-  return { rod, openings, framing, findings: [...rod.findings, ...findings] };
-}
-
-type Framed = Pick<Design, 'rod' | 'openings' | 'framing' | 'findings'>;
-type Laid = Framed & { readonly drafts: readonly PartDraft[] };
-type Built = Framed & { readonly parts: readonly Part[]; readonly bundles: readonly Bundle[] };
+type Built = FramedUp & { readonly parts: readonly Part[]; readonly bundles: readonly Bundle[] };
 
 /** Each run's marks from every room, from its own parts there, in order along the run. */
 function marksOf(runs: Design['rod']['runs'], parts: readonly Part[]): Readonly<Record<string, readonly Mark[]>> {

@@ -1,10 +1,10 @@
-import { design } from '../../src/flow';
 import { addOpening, removeOpening, setOpening } from '../../src/job/edits-making';
 import { MOST } from '../../src/job/fields';
 import { openingFields } from '../../src/job/fields-making';
 import type { Opening } from '../../src/vocabulary/job';
 import { foundOf } from '../rod/things';
 import { app } from '../store/app';
+import { design } from '../store/designs';
 import { useApp, useDesign } from '../store/hooks';
 import { withUnit } from './entry';
 import { FieldInput } from './FieldInput';

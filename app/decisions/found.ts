@@ -1,9 +1,9 @@
 import { useDeferredValue, useMemo, useState } from 'react';
-import { design } from '../../src/flow';
 import { setAt } from '../../src/job/edits';
 import type { Design } from '../../src/vocabulary/design';
 import type { Finding } from '../../src/vocabulary/finding';
 import type { Job } from '../../src/vocabulary/job';
+import { design } from '../store/designs';
 import { useApp } from '../store/hooks';
 
 /** The findings about a place in the job, or anything below it, worst first as they come. */

@@ -1,8 +1,9 @@
-import { design } from '../../src/flow';
+import { design as workOut } from '../../src/flow';
 import { addOpening } from '../../src/job/edits-making';
 import { openingFields } from '../../src/job/fields-making';
 import type { Job, Opening } from '../../src/vocabulary/job';
 import type { RodRun } from '../../src/vocabulary/rod';
+import { design } from '../store/designs';
 import { foundAt } from './found';
 
 /** Heights at which a new opening is tried, as parts of the front's height: the middle first (by eye). */
@@ -36,6 +37,6 @@ export function newOpening(job: Job, run: RodRun | undefined): Opening {
   });
   const path = `/unit/openings/${job.unit.openings.length}`;
   const clear = (opening: Opening): boolean =>
-    !foundAt(design(addOpening(job, opening)).findings, path).some(({ severity }) => severity === 'stop');
+    !foundAt(workOut(addOpening(job, opening)).findings, path).some(({ severity }) => severity === 'stop');
   return TRIED.map(at).find(clear) ?? at(TRIED[0]!);
 }

@@ -1,5 +1,6 @@
-import { alike, design, elevation, making, rodDrawing } from '../../src/flow';
+import { alike, elevation, making, rodDrawing } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
+import { design } from '../store/designs';
 import type { AppStore } from '../store/store';
 import { download, fileName } from './download';
 

@@ -1,5 +1,5 @@
-import { design } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
+import { design } from '../store/designs';
 import { useApp } from '../store/hooks';
 
 /** All that followed from the job before the last edit, to say what that edit changed; null on a job just opened. */

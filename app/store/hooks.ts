@@ -1,8 +1,8 @@
 import { useStore } from 'zustand';
-import { design } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
 import type { RodRun } from '../../src/vocabulary/rod';
 import { app } from './app';
+import { design } from './designs';
 import type { AppState } from './store';
 
 /** One piece of the app's state; the component is drawn again only when that piece changes. */
@@ -10,7 +10,7 @@ export function useApp<T>(selector: (state: AppState) => T): T {
   return useStore(app, selector);
 }
 
-/** All that follows from the job on the board. Never stored: `design` remembers the last few. */
+/** All that follows from the job on the board. Never stored: it is worked out from it, and remembered. */
 export function useDesign(): Design {
   return design(useApp((state) => state.document));
 }

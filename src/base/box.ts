@@ -2,7 +2,7 @@ import type { Outline, Vec3 } from '../vocabulary/geometry';
 import type { Board, Stick } from '../vocabulary/shape';
 import { type Face, level, onFace, placeOf, UP } from './place';
 import { SQUARE_EDGE } from './profiles';
-import { type Stuff, squareCut } from './stuff';
+import { SQUARE_START, type Stuff, squareCut } from './stuff';
 import { scale } from './vec';
 
 /** A box along a face: `from`–`to` along it, `back`–`front` in front of it (negative: behind), `low`–`high` above the floor. mm. */
@@ -59,7 +59,7 @@ export const rearBoard = (face: Face, box: Box, lengthways: 'up' | 'along'): Stu
 
 /** A stick that fills the box and lies from front to back, its section upright: u up, v along the face (`towards` 1) or against it (−1). */
 export const crossStick = (face: Face, box: Box, section: Outline, towards: 1 | -1): Stuff<Stick> => ({
-  shape: { kind: 'stick', section, start: squareCut(0), end: squareCut(box.front - box.back) },
+  shape: { kind: 'stick', section, start: SQUARE_START, end: squareCut(box.front - box.back) },
   place: placeOf(
     towards === 1 ? onFace(face, box.from, box.front, box.low) : onFace(face, box.to, box.back, box.low),
     scale(level(face.front), -towards),

@@ -43,6 +43,39 @@ export const inPlan = (face: Face, x: number, d: number): Vec2 => {
 export const level = (v: Vec2): Vec3 => [v[0], v[1], 0];
 export const UP: Vec3 = [0, 0, 1];
 
+/** The directions of a face in the room, and those of a stick that lies along it or stands on it, its face to the front. */
+interface Directions {
+  readonly face: Face;
+  readonly along: Vec3;
+  readonly front: Vec3;
+  /** Across a stick that lies along the face; across one that stands on it. */
+  readonly acrossLying: Vec3;
+  readonly acrossStanding: Vec3;
+}
+
+/** Of the face that was asked for last: the pieces of a run come one after another, and share its directions. */
+let last: Directions | undefined;
+
+function directionsOf(face: Face): Directions {
+  if (last?.face === face) return last;
+  const along = level(face.along);
+  const front = level(face.front);
+  last = { face, along, front, acrossLying: cross(front, along), acrossStanding: cross(front, UP) };
+  return last;
+}
+
+/** The place of a stick that lies along a face from `x`, its face to the front. */
+export function placeLying(face: Face, x: number, d: number, z: number): Place {
+  const { along, front, acrossLying } = directionsOf(face);
+  return { origin: onFace(face, x, d, z), along, across: acrossLying, out: front };
+}
+
+/** The place of a stick that stands on a face at `x`, its face to the front. */
+export function placeStanding(face: Face, x: number, d: number, z: number): Place {
+  const { front, acrossStanding } = directionsOf(face);
+  return { origin: onFace(face, x, d, z), along: UP, across: acrossStanding, out: front };
+}
+
 /** How far along a face a point lies: the x of `onFace`. */
 export const alongFace = (face: Face, point: Vec3): number =>
   (point[0] - face.origin[0]) * face.along[0] + (point[1] - face.origin[1]) * face.along[1];

@@ -1,6 +1,6 @@
 import type { Outline, Place, Vec2, Vec3 } from '../vocabulary/geometry';
 import type { Board, EndPlane, Stick } from '../vocabulary/shape';
-import { type Face, level, onFace, placeOf, UP } from './place';
+import { type Face, level, onFace, placeLying, placeOf, placeStanding, UP } from './place';
 import { polygonArea } from './polygon';
 import { scale } from './vec';
 
@@ -18,6 +18,9 @@ export function straight(points: readonly Vec2[]): Outline {
 
 /** A square cut at `at`. */
 export const squareCut = (at: number): EndPlane => ({ at, perAcross: 0, perOut: 0 });
+
+/** Where most sticks start. */
+export const SQUARE_START = squareCut(0);
 
 /**
  * A stick lying level along a face, section u up and v out of the face. `from` and `to` are along the face at the section's back
@@ -39,10 +42,10 @@ export function lying(
     shape: {
       kind: 'stick',
       section,
-      start: { at: 0, perAcross: 0, perOut: at.fromPerOut ?? 0 },
+      start: at.fromPerOut ? { at: 0, perAcross: 0, perOut: at.fromPerOut } : SQUARE_START,
       end: { at: at.to - at.from, perAcross: 0, perOut: at.toPerOut ?? 0 },
     },
-    place: placeOf(onFace(face, at.from, at.d, at.z), level(face.along), level(face.front)),
+    place: placeLying(face, at.from, at.d, at.z),
   };
 }
 
@@ -53,8 +56,8 @@ export function standing(
   at: { readonly x: number; readonly d: number; readonly low: number; readonly high: number },
 ): Stuff<Stick> {
   return {
-    shape: { kind: 'stick', section, start: squareCut(0), end: squareCut(at.high - at.low) },
-    place: placeOf(onFace(face, at.x, at.d, at.low), UP, level(face.front)),
+    shape: { kind: 'stick', section, start: SQUARE_START, end: squareCut(at.high - at.low) },
+    place: placeStanding(face, at.x, at.d, at.low),
   };
 }
 

@@ -1,3 +1,5 @@
+import { alongFace } from '../base/along';
+import { UP } from '../base/place';
 import { extentOf } from '../base/solid/extent';
 import { tenth } from '../base/tenth';
 import type { Finding } from '../vocabulary/finding';
@@ -103,9 +105,18 @@ function sidesOf({ run: id, at, x }: Join, { runs, timber: { face } }: Rod): rea
   return next ? [{ run: next, x: next.left.frameAt + face, way: 1 }] : [];
 }
 
+/** Framed timber that lies level: from where to where along its run, and its heights. */
+interface Level {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 /** Framed timber that lies level, run by run: looked up once for all joins. */
 class Beside {
-  private readonly known = new Map<string, readonly (InTheWay & { readonly from: number; readonly to: number })[]>();
+  private readonly known = new Map<string, readonly Level[]>();
 
   constructor(
     private readonly rod: Rod,
@@ -124,27 +135,21 @@ class Beside {
     const known = this.known.get(run.id);
     if (known) return known;
     const middle = -this.rod.timber.depth / 2;
-    const found = this.parts
-      .filter((p) => p.run === run.id && p.from === 'framed' && Math.abs(p.place.along[2]) < 0.5)
-      .flatMap((part) => {
-        const [back, front] = reach(part, run, run.front);
-        if (back > middle + this.room || front < middle - this.room) return [];
-        const [from, to] = reach(part, run, run.along);
-        const [low, high] = extentOf(part, [0, 0, 1]);
-        return [{ join: '', run: run.id, name: part.name, from, to, low, high }];
-      });
+    const found: Level[] = [];
+    for (const part of this.parts) {
+      if (part.run !== run.id || part.from !== 'framed' || Math.abs(part.place.along[2]) >= 0.5) continue;
+      const [back, front] = alongFace(part, { origin: run.origin, along: run.front });
+      if (back > middle + this.room || front < middle - this.room) continue;
+      const [from, to] = alongFace(part, run);
+      const [low, high] = extentOf(part, UP);
+      found.push({ name: part.name, from, to, low, high });
+    }
     this.known.set(run.id, found);
     return found;
   }
 }
 
 const TOUCH = 0.1;
-
-function reach(part: Part, { origin }: RodRun, [x, y]: readonly [number, number]): readonly [number, number] {
-  const at = origin[0] * x + origin[1] * y;
-  const [from, to] = extentOf(part, [x, y, 0]);
-  return [from - at, to - at];
-}
 
 /** The height nearest to z, in whole mm, that is clear of everything; undefined where there is none between the plates. */
 function nearestFree(

@@ -8,13 +8,14 @@ import type { Measure } from './measured';
 export function measureStick(stick: Stick, edgeNames: readonly [string, string] = EDGE_NAMES): Measure {
   const { start, end, section } = stick;
   const { min, max } = boundsOf(section);
-  const over = { across: max[0] - min[0], out: max[1] - min[1], edgeNames };
-  const width = Math.max(over.across, over.out);
-  const thickness = Math.min(over.across, over.out);
+  const [across, out] = [max[0] - min[0], max[1] - min[1]];
+  const width = Math.max(across, out);
+  const thickness = Math.min(across, out);
   if (isSquare(start) && isSquare(end)) {
     const length = end.at - start.at;
-    return { size: { length, width, thickness }, shortPoint: length, ends: [SQUARE_CUT, SQUARE_CUT] };
+    return { size: { length, width, thickness }, shortPoint: length, ends: BOTH_SQUARE };
   }
+  const over = { across, out, edgeNames };
   let first = Infinity;
   let last = -Infinity;
   let shortPoint = Infinity;
@@ -35,6 +36,8 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
     ],
   };
 }
+
+const BOTH_SQUARE: Measure['ends'] = [SQUARE_CUT, SQUARE_CUT];
 
 const isSquare = ({ perAcross, perOut }: EndPlane): boolean => perAcross === 0 && perOut === 0;
 

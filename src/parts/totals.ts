@@ -1,6 +1,8 @@
-import { boundsInRoom } from '../base/solid/extent';
+import { UP } from '../base/place';
+import { nothing, widenBy } from '../base/solid/extent';
 import type { StockItem } from '../vocabulary/book';
 import type { MaterialTotal, Totals } from '../vocabulary/design';
+import type { Vec3 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
 
 /**
@@ -39,14 +41,14 @@ type Summed<T> = { -readonly [K in keyof T]: T[K] };
 
 function overallOf(parts: readonly Part[]): Totals['overall'] {
   if (parts.length === 0) return { length: 0, depth: 0, height: 0 };
-  const low = [Infinity, Infinity, Infinity];
-  const high = [-Infinity, -Infinity, -Infinity];
+  const [x, y, z] = [nothing(), nothing(), nothing()];
   for (const part of parts) {
-    const { min, max } = boundsInRoom(part);
-    for (let k = 0; k < 3; k++) {
-      if (min[k] < low[k]) low[k] = min[k];
-      if (max[k] > high[k]) high[k] = max[k];
-    }
+    widenBy(x, part, X);
+    widenBy(y, part, Y);
+    widenBy(z, part, UP);
   }
-  return { length: high[0] - low[0], depth: high[1] - low[1], height: high[2] - low[2] };
+  return { length: x.most - x.least, depth: y.most - y.least, height: z.most - z.least };
 }
+
+const X: Vec3 = [1, 0, 0];
+const Y: Vec3 = [0, 1, 0];

@@ -1,7 +1,7 @@
-import { hull } from '../base/polygon';
-import { cornersInPlan } from '../base/solid/extent';
-import type { Outline, Vec2 } from '../vocabulary/geometry';
+import { eachCornerInPlan, nothing } from '../base/solid/extent';
+import type { Outline } from '../vocabulary/geometry';
 import type { RodRun } from '../vocabulary/rod';
+import { type Compass, cover, Growing, isEmpty, type Room } from './compass';
 import { divides, type Lying, share } from './lying';
 
 /** What lies between two neighbouring spots of a run, without what lies across its ends. */
@@ -23,20 +23,13 @@ export interface Atom {
   readonly behindKg: number;
 }
 
-/** The room that something takes: its corners in plan, its height, its length along the run. Nothing: no corners. */
-export interface Room {
-  readonly points: readonly Vec2[];
-  readonly height: readonly [number, number];
-  readonly length: number;
-}
-
 /** Codes of what is divided at joins and mitred at a run's corner: its pieces change with the joins, so all of the code may wait there. */
 export interface Waits {
   readonly left: ReadonlySet<string>;
   readonly right: ReadonlySet<string>;
 }
 
-const NO_CORNERS: readonly Vec2[] = [];
+const NO_SCRIBE = { left: false, right: false };
 
 const NONE_WAITS: Waits = { left: new Set(), right: new Set() };
 
@@ -50,16 +43,19 @@ export function waitsIn(parts: readonly Lying[]): Waits {
 
 /** What lies between two lines across a run; beside a corner its box is told by the parts' corners (`mitred`), elsewhere by a rectangle. */
 export function atomOf(
+  compass: Compass,
   run: RodRun,
   parts: readonly Lying[],
   from: number,
   to: number,
   mitred: boolean,
   waits: Waits = NONE_WAITS,
+  scribe: { readonly left: boolean; readonly right: boolean } = NO_SCRIBE,
 ): Atom {
   let [weightKg, byCentresKg, studKg, waitsLeft, waitsRight, behindKg] = [0, 0, 0, 0, 0, 0];
   const needed: number[] = [];
-  const [front, bare, behind] = [new Box(), new Box(), new Box()];
+  const box = (): Box => new Box(compass, run, mitred);
+  const [front, bare, behind] = [box(), box(), box()];
   const someWait = waits.left.size > 0 || waits.right.size > 0;
   for (const lying of parts) {
     const across = lying.from < from || lying.to > to;
@@ -76,15 +72,11 @@ export function atomOf(
     const atRight = mayWait && waits.right.has(lying.part.code);
     if (atLeft) waitsLeft += weight;
     if (atRight) waitsRight += weight;
-    const corners = mitred
-      ? isSquare(lying)
-        ? square(lying, run, from, to)
-        : within(lying, run, from, to)
-      : NO_CORNERS;
-    const box = lying.behind ? behind : front;
-    box.hold(lying, from, to, corners);
-    if (someWait && !lying.behind && !atLeft && !atRight) bare.hold(lying, from, to, corners);
+    (lying.behind ? behind : front).hold(lying, from, to);
+    if (someWait && !lying.behind && !atLeft && !atRight) bare.hold(lying, from, to);
   }
+  if (scribe.left && run.left.scribe > 0) front.scribedAt(-run.left.scribe);
+  if (scribe.right && run.right.scribe > 0) front.scribedAt(run.length + run.right.scribe);
   return {
     run,
     weightKg,
@@ -94,49 +86,67 @@ export function atomOf(
     waitsLeft,
     waitsRight,
     behindKg,
-    front: front.asRoom(run, mitred),
-    bare: waitsLeft > 0 || waitsRight > 0 ? bare.asRoom(run, mitred) : undefined,
-    behind: behind.asRoom(run, mitred),
+    front: front.made(),
+    bare: waitsLeft > 0 || waitsRight > 0 ? bare.made() : undefined,
+    behind: behind.made(),
   };
 }
 
-/** A box that grows with what it holds: along the run, out of it, up. */
+/** The room of what lies between two lines across a run. */
 class Box {
-  private readonly x: [number, number] = [Infinity, -Infinity];
-  private readonly d: [number, number] = [Infinity, -Infinity];
-  private readonly z: [number, number] = [Infinity, -Infinity];
-  private readonly corners: Vec2[] = [];
+  private readonly x = nothing();
+  private readonly d = nothing();
+  private readonly room: Growing;
 
-  hold({ from, to, d, z }: Lying, low: number, high: number, corners: readonly Vec2[]): void {
-    for (const corner of corners) this.corners.push(corner);
-    widen(this.x, Math.max(low, from), Math.min(high, to));
-    widen(this.d, d[0], d[1]);
-    widen(this.z, z[0], z[1]);
+  constructor(
+    compass: Compass,
+    private readonly run: RodRun,
+    private readonly mitred: boolean,
+  ) {
+    this.room = new Growing(compass);
   }
 
-  asRoom(run: RodRun, mitred: boolean): Room {
-    const [x0, x1] = this.x;
-    if (x0 > x1) return { points: [], height: [Infinity, -Infinity], length: 0 };
-    const points = mitred ? hull(this.corners) : rectangle(run, x0, x1, this.d[0], this.d[1]);
-    return { points, height: this.z, length: x1 - x0 };
+  hold(lying: Lying, low: number, high: number): void {
+    const from = Math.max(low, lying.from);
+    const to = Math.min(high, lying.to);
+    const [back, fore] = lying.d;
+    this.room.up(lying.z[0], lying.z[1]);
+    if (!this.mitred) {
+      cover(this.x, from, to);
+      cover(this.d, back, fore);
+    } else if (isSquare(lying)) {
+      this.room.line(this.run, from, back, fore);
+      this.room.line(this.run, to, back, fore);
+    } else this.within(lying, low, high);
   }
-}
 
-const widen = (range: [number, number], low: number, high: number): void => {
-  range[0] = Math.min(range[0], low);
-  range[1] = Math.max(range[1], high);
-};
+  /** The corners in plan of as much of a part as lies between two lines across its run; cut square where it is cut. */
+  private within(lying: Lying, low: number, high: number): void {
+    const { room, run } = this;
+    const whole = low <= lying.from && high >= lying.to;
+    const [ax, ay] = run.along;
+    const at = run.origin[0] * ax + run.origin[1] * ay;
+    eachCornerInPlan(lying.part, (x, y) => {
+      const along = x * ax + y * ay - at;
+      if (whole || (along >= low && along <= high)) room.at(x, y);
+    });
+    if (low > lying.from) room.line(run, low, lying.d[0], lying.d[1]);
+    if (high < lying.to) room.line(run, high, lying.d[0], lying.d[1]);
+  }
 
-/** Corners in plan of as much of a part as lies between two lines across its run; cut square where it is cut. */
-function within(lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] {
-  const at = run.origin[0] * run.along[0] + run.origin[1] * run.along[1];
-  const [low, high] = [Math.max(from, lying.from), Math.min(to, lying.to)];
-  const inside = cornersInPlan(lying.part).filter(([x, y]) => {
-    const along = x * run.along[0] + y * run.along[1] - at;
-    return along >= low && along <= high;
-  });
-  const cut = [...(low > lying.from ? [low] : []), ...(high < lying.to ? [high] : [])];
-  return [...inside, ...cut.flatMap((x) => rectangle(run, x, x, lying.d[0], lying.d[1]).slice(1, 3))];
+  /** What is left on to be scribed to a wall, as far as x, is carried with what there is. */
+  scribedAt(x: number): void {
+    if (!isEmpty(this.room)) this.room.line(this.run, x, 0, 0);
+  }
+
+  made(): Room {
+    const { x, d, room, run } = this;
+    if (x.least <= x.most) {
+      room.line(run, x.least, d.least, d.most);
+      room.line(run, x.most, d.least, d.most);
+    }
+    return room;
+  }
 }
 
 /** Cut square, and lying along or across the run, or standing with a rectangle for its section: four corners tell it. */
@@ -156,15 +166,4 @@ function isRectangle({ start, segments }: Outline): boolean {
     from = to;
   }
   return true;
-}
-
-const square = (lying: Lying, run: RodRun, from: number, to: number): readonly Vec2[] =>
-  rectangle(run, Math.max(from, lying.from), Math.min(to, lying.to), lying.d[0], lying.d[1]);
-
-function rectangle(run: RodRun, x0: number, x1: number, d0: number, d1: number): readonly Vec2[] {
-  const corner = (x: number, d: number): Vec2 => [
-    run.origin[0] + run.along[0] * x + run.front[0] * d,
-    run.origin[1] + run.along[1] * x + run.front[1] * d,
-  ];
-  return [corner(x0, d0), corner(x1, d0), corner(x1, d1), corner(x0, d1)];
 }

@@ -1,5 +1,5 @@
 import { level, UP } from '../base/place';
-import { extentOf } from '../base/solid/extent';
+import { nothing, type Reach, widenBy } from '../base/solid/extent';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
 import type { Rod, RodRun } from '../vocabulary/rod';
@@ -29,26 +29,23 @@ export function boxOf(parts: readonly Part[], rod: Rod, pieces: Section['pieces'
       piece,
     ),
   );
-  const reach = (direction: Vec2): number => {
-    const ahead = level(direction);
-    let least = Infinity;
-    let most = -Infinity;
-    const to = (a: number, b: number): void => {
-      if (a < least) least = a;
-      if (b > most) most = b;
-    };
-    for (const part of parts) to(...extentOf(part, ahead));
-    for (const [x, y] of leftOn) to(x * direction[0] + y * direction[1], x * direction[0] + y * direction[1]);
-    return most - least;
-  };
-  let low = Infinity;
-  let high = -Infinity;
+  const [long, deep, high] = [nothing(), nothing(), nothing()];
+  const [ahead, forward] = [level(along), level(front)];
   for (const part of parts) {
-    const upright = extentOf(part, UP);
-    low = Math.min(low, upright[0]);
-    high = Math.max(high, upright[1]);
+    widenBy(long, part, ahead);
+    widenBy(deep, part, forward);
+    widenBy(high, part, UP);
   }
-  return { length: reach(along), depth: reach(front), height: high - low };
+  for (const at of leftOn) {
+    widenTo(long, at[0] * along[0] + at[1] * along[1]);
+    widenTo(deep, at[0] * front[0] + at[1] * front[1]);
+  }
+  return { length: long.most - long.least, depth: deep.most - deep.least, height: high.most - high.least };
+}
+
+function widenTo(reach: Reach, at: number): void {
+  if (at < reach.least) reach.least = at;
+  if (at > reach.most) reach.most = at;
 }
 
 /** As far as a piece of a run reaches before it is scribed to a wall, on its frame line in plan. */
@@ -61,8 +58,15 @@ function scribePoints(run: RodRun | undefined, { from, to }: Section['pieces'][n
   ];
 }
 
-/** The pieces of runs that a section is made of. */
-export const piecesIn = (id: string, rod: Rod): Section['pieces'] =>
-  rod.runs.flatMap((run) =>
-    piecesOf(run).flatMap(({ section, from, to }) => (section === id ? [{ run: run.id, from, to }] : [])),
-  );
+/** The pieces of runs that each section is made of; sections from left to right. */
+export function piecesBySection(rod: Rod): ReadonlyMap<string, Section['pieces']> {
+  const sections = new Map<string, Section['pieces'][number][]>();
+  for (const run of rod.runs)
+    for (const { section, from, to } of piecesOf(run)) {
+      const piece = { run: run.id, from, to };
+      const mine = sections.get(section);
+      if (mine) mine.push(piece);
+      else sections.set(section, [piece]);
+    }
+  return sections;
+}

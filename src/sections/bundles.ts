@@ -1,7 +1,7 @@
 import type { Part } from '../vocabulary/part';
 import type { Rod } from '../vocabulary/rod';
 import type { Section } from '../vocabulary/section';
-import { boxOf, piecesIn } from './box';
+import { boxOf, piecesBySection } from './box';
 
 /** What leaves the workshop as one section: its parts, the box they stand in, what they weigh. */
 export interface Bundle extends Pick<Section, 'id' | 'pieces' | 'size' | 'weightKg'> {
@@ -17,10 +17,9 @@ export function bundlesOf(parts: readonly Part[], rod: Rod): readonly Bundle[] {
     if (mine) mine.push(part);
     else own.set(part.inSection, [part]);
   }
-  return [...new Set(rod.runs.flatMap((run) => run.sections))].flatMap((id): Bundle[] => {
+  return [...piecesBySection(rod)].flatMap(([id, pieces]): Bundle[] => {
     const mine = own.get(id);
     if (!mine) return [];
-    const pieces = piecesIn(id, rod);
     const weightKg = mine.reduce((sum, part) => sum + part.weightKg, 0);
     return [{ id, pieces, parts: mine, size: boxOf(mine, rod, pieces), weightKg }];
   });

@@ -1,7 +1,7 @@
-import type { Vec2 } from '../vocabulary/geometry';
 import type { JoinMark } from '../vocabulary/job';
 import type { Rod, RodRun, RunJoin } from '../vocabulary/rod';
 import { type Atom, atomOf, waitsIn } from './atoms';
+import { type Compass, compassOf } from './compass';
 import { divides, inStretches, type Lying, type LyingByRun, reachOf, share } from './lying';
 
 /** A place where the unit could be taken apart, as it comes along the runs from left to right. */
@@ -29,6 +29,7 @@ export interface Chain {
   readonly atoms: readonly Atom[];
   /** By the first atom they lie in. */
   readonly spans: ReadonlyMap<number, readonly Span[]>;
+  readonly compass: Compass;
 }
 
 /** A place for a join in a run, as the setting-out has it. */
@@ -37,6 +38,7 @@ export type Places = (run: RodRun) => readonly Omit<RunJoin, 'id'>[];
 /** A unit laid out along its runs, made without joins: where it could be parted, and what lies between. */
 export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
   const sound = rod.runs.filter((run) => run.sound);
+  const compass = compassOf(sound);
   const spots: Spot[] = [];
   const atoms: Atom[] = [];
   const spans = new Map<number, Span[]>();
@@ -68,7 +70,7 @@ export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
       if (reach.from === reach.to) single.push(piece);
       else {
         const list = spans.get(first + reach.from) ?? [];
-        list.push({ last: first + reach.to, atom: atomOf(run, [piece], -Infinity, Infinity, true) });
+        list.push({ last: first + reach.to, atom: atomOf(compass, run, [piece], -Infinity, Infinity, true) });
         spans.set(first + reach.from, list);
       }
     }
@@ -79,12 +81,12 @@ export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
     const between = inStretches(single, lines);
     const waits = waitsIn(mine);
     for (let k = 1; k < edges.length; k++) {
-      const atom = atomOf(run, between[k - 1], edges[k - 1], edges[k], mitred(k), waits);
-      atoms.push(k === 1 || k === edges.length - 1 ? withScribe(atom, run, k === 1, k === edges.length - 1) : atom);
+      const scribe = { left: k === 1, right: k === edges.length - 1 };
+      atoms.push(atomOf(compass, run, between[k - 1], edges[k - 1], edges[k], mitred(k), waits, scribe));
     }
     spots.push(...here, last);
   });
-  return { spots, atoms, spans };
+  return { spots, atoms, spans, compass };
 }
 
 /** Whether a spot is a join within a run. */
@@ -125,15 +127,4 @@ function spotAt(
     behindLeft,
     behindRight,
   };
-}
-
-/** What is left on to be scribed to a wall is carried too. */
-function withScribe(atom: Atom, run: RodRun, first: boolean, last: boolean): Atom {
-  if (atom.front.points.length === 0) return atom;
-  const at = (x: number): Vec2 => [run.origin[0] + run.along[0] * x, run.origin[1] + run.along[1] * x];
-  const more = [
-    ...(first && run.left.scribe > 0 ? [at(-run.left.scribe)] : []),
-    ...(last && run.right.scribe > 0 ? [at(run.length + run.right.scribe)] : []),
-  ];
-  return more.length > 0 ? { ...atom, front: { ...atom.front, points: [...atom.front.points, ...more] } } : atom;
 }

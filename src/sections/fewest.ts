@@ -38,7 +38,7 @@ export function fewest(
   shorter: Shorter,
 ): Parting {
   const { spots } = chain;
-  const single = chain.atoms.map((atom) => breachesOf(loadOfAtom(atom), carry));
+  const single = chain.atoms.map((atom) => breachesOf(loadOfAtom(atom, chain.compass), carry));
   // A breach that each of the smallest pieces has too, and that no cutting cures.
   const unavoidable = ({ what, byCutting }: Breach, from: number, to: number): boolean =>
     !byCutting && single.slice(from, to).every((breaches) => breaches.some((b) => b.what === what));

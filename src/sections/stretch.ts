@@ -1,6 +1,8 @@
+import { nothing } from '../base/solid/extent';
 import type { RodRun } from '../vocabulary/rod';
-import type { Atom, Room } from './atoms';
+import type { Atom } from './atoms';
 import { type Chain, isJoin, type Spot } from './chain';
+import { type Compass, cover, isEmpty, type Room } from './compass';
 import type { Load } from './limits';
 
 /** What the setting-out knows of a frame that is made shorter. mm along the run. */
@@ -12,7 +14,12 @@ export interface Shorter {
 }
 
 /** What a stretch of the chain would weigh as one section, and the box it would stand in, along its longest run. Spots by number. */
-export function loadOfStretch({ spots, atoms, spans }: Chain, from: number, to: number, shorter: Shorter): Load {
+export function loadOfStretch(
+  { spots, atoms, spans, compass }: Chain,
+  from: number,
+  to: number,
+  shorter: Shorter,
+): Load {
   const rooms: Room[] = [];
   let weightKg = spots[from].moreRight + spots[to].moreLeft;
   let longest = { run: atoms[from].run, length: 0 };
@@ -49,11 +56,12 @@ export function loadOfStretch({ spots, atoms, spans }: Chain, from: number, to: 
         weightKg += atom.weightKg;
         rooms.push(atom.front, atom.behind);
       }
-  return boxed(rooms, longest.run, weightKg);
+  return boxed(rooms, compass, longest.run, weightKg);
 }
 
 /** What lies between two neighbouring spots, as a load of its own. */
-export const loadOfAtom = ({ front, behind, run, weightKg }: Atom): Load => boxed([front, behind], run, weightKg);
+export const loadOfAtom = ({ front, behind, run, weightKg }: Atom, compass: Compass): Load =>
+  boxed([front, behind], compass, run, weightKg);
 
 /** Whether a carcass stands behind a piece of a run: where the room that the cross frames of the whole have there is long enough. */
 function standsBehind({ crossLines }: RodRun, { from, to }: Frame, least: number): boolean {
@@ -81,19 +89,14 @@ function weightOf(pieces: readonly Atom[], { from, to }: Frame, shorter: Shorter
 
 const sum = (atoms: readonly Atom[], of: (atom: Atom) => number): number => atoms.reduce((s, atom) => s + of(atom), 0);
 
-function boxed(rooms: readonly Room[], { along, front }: RodRun, weightKg: number): Load {
-  const filled = rooms.filter((room) => room.points.length > 0);
-  if (filled.length === 0) return { length: 0, depth: 0, height: 0, weightKg };
-  const reach = ([x, y]: readonly [number, number]): number => {
-    let [least, most] = [Infinity, -Infinity];
-    for (const { points } of filled)
-      for (const p of points) {
-        const at = p[0] * x + p[1] * y;
-        least = Math.min(least, at);
-        most = Math.max(most, at);
-      }
-    return most - least;
-  };
-  const height = Math.max(...filled.map((r) => r.height[1])) - Math.min(...filled.map((r) => r.height[0]));
-  return { length: reach(along), depth: reach(front), height, weightKg };
+function boxed(rooms: readonly Room[], compass: Compass, run: RodRun, weightKg: number): Load {
+  const own = compass.of.get(run);
+  if (!own || rooms.every(isEmpty)) return { length: 0, depth: 0, height: 0, weightKg };
+  const [long, deep, high] = [nothing(), nothing(), nothing()];
+  for (const { reaches, height } of rooms) {
+    cover(long, reaches[own.along].least, reaches[own.along].most);
+    cover(deep, reaches[own.front].least, reaches[own.front].most);
+    cover(high, height.least, height.most);
+  }
+  return { length: long.most - long.least, depth: deep.most - deep.least, height: high.most - high.least, weightKg };
 }

@@ -34,10 +34,11 @@ export function layNoggins(
     .slice(1)
     .map((stud, i) => ({ from: studs[i].to, to: stud.from }))
     .filter((gap) => gap.to - gap.from >= LEAST_NOGGIN - SAME_LENGTH);
+  const rising = [...wishes].sort((a, b) => a.z - b.z);
   const laid = gaps.map((gap) => {
     const meets = (w: { readonly from: number; readonly to: number }): boolean =>
       w.from < gap.to - SAME_LENGTH && w.to > gap.from + SAME_LENGTH;
-    const lines = wishes.filter(meets);
+    const lines = rising.filter(meets);
     const holes = keepOuts.filter(meets).map((of): Hole => ({ ...of, of, trimmed: trimmed.includes(of) }));
     const { bands, moved } = bandsIn(lines, holes, timber, clear);
     return {
@@ -48,7 +49,7 @@ export function layNoggins(
   return { noggins: laid.flatMap((l) => l.noggins), moved: laid.flatMap((l) => l.moved) };
 }
 
-/** The heights of the noggins in one gap. Plates above and below serve as backing too; nothing crosses a hole. */
+/** The heights of the noggins in one gap, for lines from the lowest up. Plates above and below serve as backing too; nothing crosses a hole. */
 function bandsIn(
   lines: readonly Line[],
   holes: readonly Hole[],
@@ -65,12 +66,10 @@ function bandsIn(
   return { bands: [...all.bands].sort((a, b) => a.low - b.low), moved: [...round.moved, ...all.moved] };
 }
 
-/** Noggins that carry the lines, one for all that it covers. */
+/** Noggins that carry the lines, which come from the lowest up: one for all that it covers. */
 function bandsOf(lines: readonly Line[], face: number, clear: Span): readonly Band[] {
   const laid: Band[] = [];
-  const rising = lines
-    .filter((l) => l.z > clear.low - LEAST_EDGE && l.z < clear.high + LEAST_EDGE)
-    .sort((a, b) => a.z - b.z);
+  const rising = lines.filter((l) => l.z > clear.low - LEAST_EDGE && l.z < clear.high + LEAST_EDGE);
   const reach = Math.max(0, face - 2 * LEAST_EDGE);
   for (let i = 0; i < rising.length; i++) {
     const last = laid.at(-1);
@@ -91,6 +90,7 @@ function bandsOf(lines: readonly Line[], face: number, clear: Span): readonly Ba
 
 /** Adds the frame's own rows, equally spaced between the plates, where nothing lies near. */
 function withRows(laid: readonly Band[], { face, nogginRows }: FrameTimber, clear: Span): readonly Band[] {
+  if (nogginRows === 0) return laid;
   const all = [...laid];
   for (let row = 1; row <= nogginRows; row++) {
     const centre = clear.low + ((clear.high - clear.low) * row) / (nogginRows + 1);

@@ -48,6 +48,8 @@ function placeFor(
   const inside = Math.min(Math.max(wish.x, frame.from + face / 2), frame.to - face / 2);
   const crowd = studs.filter((s) => Math.abs(s.centre - inside) < face);
   const barring = bars.filter((bar) => inTheWay(inside, face, bar));
+  if (crowd.length === 0 && barring.length === 0)
+    return Math.abs(inside - wish.x) <= mostOff(wish, face) ? inside : undefined;
   // Beside a keep-out no other stud stands tight against its edge.
   const reach = Math.max(SAME_LENGTH, face / 2 - (wish.centred ? LEAST_BEARING : LEAST_EDGE));
   const beside = barring.flatMap((bar) => [bar.from - face / 2, bar.to + face / 2]);

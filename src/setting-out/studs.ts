@@ -82,10 +82,13 @@ function standFromLeft(
   const own = inOrder(wishes).filter(({ x }) => x >= from && x <= to);
   const refused = own.flatMap((wish) => place(wish, studs, timber, frame, bars));
   const required = [...studs].sort((a, b) => a.centre - b.centre);
-  const between = required.slice(1).flatMap((stud, i) => fill(required[i].centre, stud.centre, frame, timber));
-  const all = [...required, ...between.map((centre) => ({ centre, reasons: ['centres'], needed: false }))].sort(
-    (a, b) => a.centre - b.centre,
-  );
+  const all: Standing[] = [];
+  for (const stud of required) {
+    const before = all.at(-1);
+    for (const centre of before ? fill(before.centre, stud.centre, frame, timber) : [])
+      all.push({ centre, reasons: ['centres'], needed: false });
+    all.push(stud);
+  }
   const clear = clearOf(bars, all, frame, timber);
   return {
     studs: clear.studs.map((s) => ({ from: s.centre - face / 2, to: s.centre + face / 2, reasons: s.reasons })),

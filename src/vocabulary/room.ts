@@ -40,6 +40,11 @@ export interface Room<S extends Fields = Fields> {
   obstacles?(decisions: DecisionsOf<S>, bench: Pick<Bench, 'rod' | 'book'>): readonly Obstacle[];
   /** Where it needs timber behind it. */
   backing(decisions: DecisionsOf<S>, bench: Pick<Bench, 'rod' | 'book' | 'openings'>): readonly Backing[];
+  /**
+   * Whether it matters to its obstacles, its backing (whatever openings there are) or its parts where the unit is joined. Not given: it may.
+   * Where it doesn't, it is asked once for the unit in one piece and as it is parted.
+   */
+  mindsJoins?(decisions: DecisionsOf<S>, rod: Rod): boolean;
   /** The things to make. */
   parts(decisions: DecisionsOf<S>, bench: Bench): Made;
   /** The layer it makes, to which sizes can be taken; none where it makes no layer of the front. */

@@ -1,8 +1,7 @@
 import type { Outline, Place, Vec2, Vec3 } from '../../vocabulary/geometry';
 import type { EndPlane, Shape, Stick } from '../../vocabulary/shape';
 import { flatten } from '../outline';
-import { toUnit } from '../place';
-import { polygonBounds } from '../polygon';
+import { hull, polygonBounds } from '../polygon';
 import { dot } from '../vec';
 import { endSection } from './hollows';
 import { ringsOf } from './rings';
@@ -25,28 +24,38 @@ function eachCorner(shape: Shape, visit: (along: number, across: number, out: nu
   }
 }
 
-/** Corners of a placed shape as seen from above, unit coordinates: all that its outline in plan can have, and few besides. */
-export function cornersInPlan({ shape, place }: Placed): readonly Vec2[] {
-  const corners: Vec2[] = [];
-  if (shape.kind === 'stick' && Math.abs(place.along[2]) === 1 && isSquare(shape.start) && isSquare(shape.end)) {
-    // Upright, it shows its section, whose hollows lie inside.
-    for (const p of withoutHollows(endSection(shape))) {
-      const at = toUnit(place, 0, p[0], p[1]);
-      corners.push([at[0], at[1]]);
-    }
-    return corners;
+/** The corners of a placed shape as seen from above, unit coordinates: all that its outline in plan can have, and few besides. */
+export function eachCornerInPlan({ shape, place }: Placed, visit: (x: number, y: number) => void): void {
+  const { origin: o, along: a, across: b, out: c } = place;
+  if (shape.kind === 'board') {
+    eachCorner(shape, (along, across, out) =>
+      visit(o[0] + a[0] * along + b[0] * across + c[0] * out, o[1] + a[1] * along + b[1] * across + c[1] * out),
+    );
+    return;
   }
-  eachCorner(shape, (along, across, out) => {
-    const [x, y] = toUnit(place, along, across, out);
-    corners.push([x, y]);
-  });
-  return corners;
+  // Upright, a stick cut square shows its section. The ends of any are planes, so that the section's outermost corners are the stick's.
+  const upright = Math.abs(a[2]) === 1 && isSquare(shape.start) && isSquare(shape.end);
+  for (const [u, v] of outermost(endSection(shape))) {
+    const x = o[0] + b[0] * u + c[0] * v;
+    const y = o[1] + b[1] * u + c[1] * v;
+    const start = upright ? 0 : planeAt(shape.start, u, v);
+    visit(x + a[0] * start, y + a[1] * start);
+    if (upright) continue;
+    const end = planeAt(shape.end, u, v);
+    visit(x + a[0] * end, y + a[1] * end);
+  }
 }
 
-const withoutHollows = (section: Outline): readonly Vec2[] =>
-  section.segments.every(({ radius }) => radius === undefined || radius < 0)
-    ? section.segments.map(({ to }) => to)
-    : flatten(section);
+const hulls = new WeakMap<Outline, readonly Vec2[]>();
+
+function outermost(section: Outline): readonly Vec2[] {
+  let points = hulls.get(section);
+  if (!points) {
+    points = hull(flatten(section));
+    hulls.set(section, points);
+  }
+  return points;
+}
 
 /** From where to where a shape reaches along, across and out, in its own axes. */
 type OwnBox = readonly [number, number, number, number, number, number];
@@ -98,40 +107,70 @@ function boxOf(shape: Shape): OwnBox {
 /** Directions this near to parallel are: on a part of 30 m a tenth of a micron. */
 const PARALLEL = 1 - 1e-15;
 
+/** From where to where something reaches, mm: to be widened by one shape after another. Nothing yet: from Infinity to −Infinity. */
+export interface Reach {
+  least: number;
+  most: number;
+}
+
+export const nothing = (): Reach => ({ least: Infinity, most: -Infinity });
+
+/** Where the shape that was asked about last reaches. Thousands are asked about, and an answer of its own for each would all be garbage. */
+let least = 0;
+let most = 0;
+
 /** How far a placed shape reaches along a direction of the room: the least and the greatest of p · direction, mm. `direction` of length 1. */
-export function extentOf({ shape, place }: Placed, direction: Vec3): readonly [number, number] {
+export function extentOf(placed: Placed, direction: Vec3): readonly [number, number] {
+  measure(placed, direction);
+  return [least, most];
+}
+
+/** Widens a reach by how far a placed shape reaches along a direction of length 1. */
+export function widenBy(reach: Reach, placed: Placed, direction: Vec3): void {
+  measure(placed, direction);
+  if (least < reach.least) reach.least = least;
+  if (most > reach.most) reach.most = most;
+}
+
+function measure({ shape, place }: Placed, direction: Vec3): void {
   const o = dot(place.origin, direction);
   const a = dot(place.along, direction);
   const b = dot(place.across, direction);
   const c = dot(place.out, direction);
   // Most parts lie square to what is asked: then their own box tells it.
-  if (Math.abs(a) >= PARALLEL) return ownReach(shape, 0, o, a);
-  if (Math.abs(b) >= PARALLEL) return ownReach(shape, 2, o, b);
-  if (Math.abs(c) >= PARALLEL) return ownReach(shape, 4, o, c);
-  let least = Infinity;
-  let greatest = -Infinity;
-  eachCorner(shape, (along, across, out) => {
-    const value = o + a * along + b * across + c * out;
-    if (value < least) least = value;
-    if (value > greatest) greatest = value;
-  });
-  return [least, greatest];
+  if (Math.abs(a) >= PARALLEL) ownReach(shape, 0, o, a);
+  else if (Math.abs(b) >= PARALLEL) ownReach(shape, 2, o, b);
+  else if (Math.abs(c) >= PARALLEL) ownReach(shape, 4, o, c);
+  else {
+    least = Infinity;
+    most = -Infinity;
+    eachCorner(shape, (along, across, out) => {
+      const value = o + a * along + b * across + c * out;
+      if (value < least) least = value;
+      if (value > most) most = value;
+    });
+  }
 }
 
 /** Reach along one of the shape's own axes (0 along, 2 across, 4 out), which lies along the direction or against it; `o`: the place's origin along it. */
-function ownReach(shape: Shape, k: 0 | 2 | 4, o: number, axis: number): readonly [number, number] {
+function ownReach(shape: Shape, k: 0 | 2 | 4, o: number, axis: number): void {
   // A stick cut square is told by its length and its section: most parts are, so nothing is kept for each of them.
   if (shape.kind === 'stick' && isSquare(shape.start) && isSquare(shape.end)) {
-    if (k === 0) return turned(shape.start.at, shape.end.at, o, axis);
-    const box = sectionBox(shape);
-    return turned(box[k - 2], box[k - 1], o, axis);
+    if (k === 0) turned(shape.start.at, shape.end.at, o, axis);
+    else {
+      const box = sectionBox(shape);
+      turned(box[k - 2], box[k - 1], o, axis);
+    }
+  } else {
+    const box = ownBox(shape);
+    turned(box[k], box[k + 1], o, axis);
   }
-  const box = ownBox(shape);
-  return turned(box[k], box[k + 1], o, axis);
 }
 
-const turned = (low: number, high: number, o: number, axis: number): readonly [number, number] =>
-  axis > 0 ? [o + low, o + high] : [o - high, o - low];
+function turned(low: number, high: number, o: number, axis: number): void {
+  least = axis > 0 ? o + low : o - high;
+  most = axis > 0 ? o + high : o - low;
+}
 
 /** The box a placed shape stands in, along x, y and z of the room, mm. */
 export function boundsInRoom(placed: Placed): { min: Vec3; max: Vec3 } {

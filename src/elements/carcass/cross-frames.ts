@@ -1,6 +1,6 @@
 import { rectangle } from '../../base/outline';
 import { level, onFace, placeOf } from '../../base/place';
-import { type Stuff, squareCut, standing } from '../../base/stuff';
+import { SQUARE_START, type Stuff, squareCut, standing } from '../../base/stuff';
 import type { Carcass, CrossLine } from '../../vocabulary/carcass';
 import type { Outline } from '../../vocabulary/geometry';
 import type { PartDraft } from '../../vocabulary/part';
@@ -111,7 +111,7 @@ function fore(
   at: { readonly from: number; readonly to: number; readonly z: number },
 ): Stuff<Stick> {
   return {
-    shape: { kind: 'stick', section, start: squareCut(0), end: squareCut(at.to - at.from) },
+    shape: { kind: 'stick', section, start: SQUARE_START, end: squareCut(at.to - at.from) },
     place: placeOf(onFace(run, line.to, at.from, at.z), level(run.front), level([-run.along[0], -run.along[1]])),
   };
 }

@@ -54,6 +54,8 @@ export function layRun(
     // What the mitre and the scribe add must come out of the same sheet.
     const ends = [...(i === 0 ? [run.left] : []), ...(i === lines.length - 2 ? [run.right] : [])];
     const most = longest - ends.reduce((sum, end) => sum + Math.max(0, end.grows * thickness) + end.scribe, 0);
+    // Most stretches come out of one sheet; the places are looked for only where one must be cut.
+    if (to - from <= most) return { from, to, longest: most, cuts: [] };
     const at = places(run, { from, to }, rod.timber, thickness).filter((cut) => misses(cut.x, holes, rod.timber.face));
     return { from, to, longest: most, cuts: fromDatum({ from, to }, rod.timber.datum, most, at) };
   });

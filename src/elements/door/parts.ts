@@ -27,9 +27,15 @@ function frontOf({ run, bay, carcass, purpose, fronts }: Laid, { sheet, lie }: D
   const box = fronts[k];
   const height = box.high - box.low;
   const where = `bay ${(bay.bay ?? 0) + 1}`;
-  const common = {
+  const door = purpose === 'doors';
+  const { shape, place } = rearBoard(run, box, door ? 'up' : 'along');
+  const depth = carcass.front - Math.max(carcass.back, box.front);
+  return {
     kind: 'door',
+    code: door ? 'DR' : 'DF',
+    name: door ? 'door' : 'drawer front',
     run: run.id,
+    where: door ? `${where}, door ${k + 1}` : `${where}, drawer ${k + 1} from below`,
     material: sheet,
     finish: 'paint',
     from: 'finished',
@@ -37,32 +43,15 @@ function frontOf({ run, bay, carcass, purpose, fronts }: Laid, { sheet, lie }: D
     grooves: [],
     // Fronts are taken off to be carried: they swing open and rub, and a section is lighter without them.
     fit: 'site',
-  } as const;
-  if (purpose === 'doors')
-    return {
-      ...common,
-      code: 'DR',
-      name: 'door',
-      where: `${where}, door ${k + 1}`,
-      // Seen from behind, what is at the run's left is at the right.
-      edgeNames: ['right-hand edge', 'left-hand edge'],
-      ...rearBoard(run, box, 'up'),
-      holds: HUNG,
-      hardware: [
-        { what: lie === 'inset' ? 'butt hinge' : 'overlay hinge', count: hingesFor(height) },
-        { what: 'handle', count: 1 },
-      ],
-    };
-  const depth = carcass.front - Math.max(carcass.back, box.front);
-  return {
-    ...common,
-    code: 'DF',
-    name: 'drawer front',
-    where: `${where}, drawer ${k + 1} from below`,
-    ...rearBoard(run, box, 'along'),
-    holds: ON_BOX,
+    // Seen from behind, what is at the run's left is at the right.
+    edgeNames: door ? ['right-hand edge', 'left-hand edge'] : undefined,
+    shape,
+    place,
+    holds: door ? HUNG : ON_BOX,
     hardware: [
-      { what: `pair of drawer runners, at most ${tenth(depth)} mm`, count: 1 },
+      door
+        ? { what: lie === 'inset' ? 'butt hinge' : 'overlay hinge', count: hingesFor(height) }
+        : { what: `pair of drawer runners, at most ${tenth(depth)} mm`, count: 1 },
       { what: 'handle', count: 1 },
     ],
   };

@@ -1,7 +1,7 @@
 import { rectangle } from '../../base/outline';
 import { level, onFace, placeOf, UP } from '../../base/place';
 import { mouldedEdge, SQUARE_EDGE } from '../../base/profiles';
-import { squareCut } from '../../base/stuff';
+import { SQUARE_START, squareCut } from '../../base/stuff';
 import { scale } from '../../base/vec';
 import type { PartDraft } from '../../vocabulary/part';
 import type { Rod } from '../../vocabulary/rod';
@@ -56,7 +56,7 @@ export function bearerOf(gap: Gap, material: string, side: Side): PartDraft {
     shape: {
       kind: 'stick',
       section: rectangle(bearer, bearerHeight),
-      start: squareCut(0),
+      start: SQUARE_START,
       end: squareCut(face - back),
     },
     place: placeOf(onFace(left, x, back, high - bearerHeight), level(left.front), UP),

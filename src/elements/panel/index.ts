@@ -22,6 +22,8 @@ export const panel: Room<typeof fields> = {
   demands: ({ moulding }, book) => ({
     layer: { name: 'panel', on: 'cladding', thickness: boundsOf(book.item('moulding', moulding).section).max[1] },
   }),
+  /** Only strips over joins may come in its way. */
+  mindsJoins: (_, { runs }) => runs.some(({ joins }) => joins.some(({ behind }) => behind === 'cover')),
   /** The members, not the field: an opening may come through inside a frame. */
   obstacles(decisions, bench) {
     const width = boundsOf(bench.book.item('moulding', decisions.moulding).section).max[0];

@@ -34,6 +34,8 @@ export const pillar: Room<typeof fields> = {
     },
   }),
   obstacles,
+  /** They stand where they divide the front; joins are made behind them. */
+  mindsJoins: () => false,
   backing: (_, { rod }) => rod.runs.flatMap((run) => run.pillars.flatMap((p) => behind(run, p, rod.timber.face))),
   parts,
   marks: (run, made) => made.filter((p) => p.code === 'PI').flatMap((p) => marksOf(run, p)),

@@ -35,6 +35,8 @@ export const plinth: Room<typeof fields> = {
     };
   },
   obstacles,
+  /** Boards end on joins; blocks stand under their pillars. */
+  mindsJoins: ({ style }) => style !== 'blocks',
   /** A board along the front is fixed near its upper edge too; below that the bottom plate serves. */
   backing: ({ style, height }, { rod }) =>
     style === 'plain' && height <= rod.frameHeight

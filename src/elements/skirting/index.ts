@@ -19,6 +19,8 @@ export const skirting: Room<typeof fields> = {
     const { max } = boundsOf(book.item('moulding', moulding).section);
     return { layer: { name: 'skirting', on: 'cladding', thickness: max[1] }, heights: { skirting: max[0] } };
   },
+  /** It ends at the blocks. */
+  mindsJoins: () => false,
   backing: (_, { rod }) =>
     runsThrough(rod)
       ? []

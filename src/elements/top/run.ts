@@ -51,31 +51,20 @@ export function topOfRun(decisions: Decisions, bench: Bench, run: RodRun, moulde
     const atRight = !ends.right || meets.right ? fittings(sideOf(piece, 'right')) : undefined;
     const made = lengthOf(rod, run, piece, decisions, holes[i], moulded, ends);
     if (made.fault) findings.push(made.fault);
-    const corner = [...(ends.left && meets.left ? ['left'] : []), ...(ends.right && meets.right ? ['right'] : [])];
+    const atCorner = { left: ends.left && meets.left, right: ends.right && meets.right };
+    const jointWork = (end: RunEnd, side: 'left' | 'right', fitted: Fittings | undefined): readonly string[] =>
+      fitted ? [workOf(placeOfJoint(end, side, ends[side] && isButted(end, joint)), fitted, decisions.joint)] : [];
+    const { draft } = made;
     return {
-      ...made.draft,
+      ...draft,
       where: lengths.length > 1 ? `length ${i + 1} of ${lengths.length}` : '',
-      ...(decisions.fitted === 'site' ? { fit: 'site' as const } : {}),
+      fit: decisions.fitted === 'site' ? 'site' : undefined,
       dividesAtJoins: false,
-      ...(corner.length > 0 ? { meets: corner.length > 1 ? 'both' : (corner[0] as 'left' | 'right') } : {}),
+      meets: atCorner.left ? (atCorner.right ? 'both' : 'left') : atCorner.right ? 'right' : undefined,
       oversize: oversizeOf(run, ends),
       // A joint's fittings are counted once, with the length to the left of it.
       hardware: atRight ? hardwareOf(atRight, decisions.joint) : [],
-      work: [
-        ...(atLeft
-          ? [workOf(placeOfJoint(run.left, 'left', ends.left && isButted(run.left, joint)), atLeft, decisions.joint)]
-          : []),
-        ...(atRight
-          ? [
-              workOf(
-                placeOfJoint(run.right, 'right', ends.right && isButted(run.right, joint)),
-                atRight,
-                decisions.joint,
-              ),
-            ]
-          : []),
-        ...(made.draft.work ?? []),
-      ],
+      work: [...jointWork(run.left, 'left', atLeft), ...jointWork(run.right, 'right', atRight), ...(draft.work ?? [])],
     };
   });
   return { drafts, findings };
