@@ -10,8 +10,11 @@ import { holdTo, sampleOf } from './sample';
 const FRONTS = 500;
 const WHOLE = 200;
 
-/** A property that looks at openings finds none in a front that has none. */
-const NOT_IN_FRONTS = new Set(['every opening is cut where it is wished, and no frame part meets its hole']);
+/** A property that looks at openings or joins finds none in a front that has none. */
+const NOT_IN_FRONTS = new Set([
+  'every opening is cut where it is wished, and no frame part meets its hole',
+  'what joins are nothing to is the same in one piece and parted',
+]);
 
 describe(`${FRONTS} random fronts (seed ${SEED})`, () => {
   const sample = sampleOf(FRONTS, SEED);
@@ -33,7 +36,7 @@ describe(`${WHOLE} random units with everything on (seed ${SEED})`, () => {
   it.each(Object.entries(HOLDS))('%s', { timeout: 120_000 }, (name, property) => {
     const { wrong, looked } = holdTo(property, sample);
     expect(wrong.slice(0, 5), `${wrong.length} of ${WHOLE} units`).toEqual([]);
-    // Few of the openings wished by chance find a place.
+    // Few of the openings wished by chance find a place, and not every unit is parted.
     expect(looked, 'nothing was looked at').toBeGreaterThan(NOT_IN_FRONTS.has(name) ? 10 : WHOLE);
   });
 });

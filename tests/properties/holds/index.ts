@@ -3,6 +3,7 @@ import { backed } from './backed';
 import { cornerRule } from './corner-rule';
 import { bays } from './division';
 import { held } from './held';
+import { joinsNotMinded } from './joins-minded';
 import { mirrored } from './mirrored';
 import { finite, positive } from './numbers';
 import { openings } from './openings';
@@ -24,6 +25,7 @@ export const HOLDS: Readonly<Record<string, Property>> = {
   'every edge of the skin has timber behind it': backed,
   'every part is in one section or fitted on site, and none fitted in the workshop crosses a join': parted,
   'every opening is cut where it is wished, and no frame part meets its hole': openings,
+  'what joins are nothing to is the same in one piece and parted': joinsNotMinded,
   'every part says how it is held': held,
   'the mirrored job gives the mirrored unit': mirrored,
   'the same job gives the same design': repeated,
