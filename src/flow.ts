@@ -86,8 +86,9 @@ function workOut(job: Job): Design {
   };
 }
 
-/** Everything about making a design: fixings, spacers, steps, maps, what waits on site. Worked out when asked for; remembered like a design. */
-export const making: (made: Design) => Making = remembered(makingOf);
+/** Everything about making a design: fixings, spacers, steps, maps, what waits on site. Worked out when asked for; of two designs it is
+ * remembered by reference, for one part of a page may lag behind the others. */
+export const making: (made: Design) => Making = remembered(makingOf, 2);
 
 /**
  * Ways to set out the frames of a job, fewest different spacers first, each with what would have to be decided otherwise; the layout as

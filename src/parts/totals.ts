@@ -1,5 +1,6 @@
 import { UP } from '../base/place';
-import { nothing, widenBy } from '../base/solid/extent';
+import { nothing } from '../base/reach';
+import { widenBy } from '../base/solid/extent';
 import type { StockItem } from '../vocabulary/book';
 import type { MaterialTotal, Totals } from '../vocabulary/design';
 import type { Vec3 } from '../vocabulary/geometry';

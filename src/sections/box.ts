@@ -1,5 +1,7 @@
 import { level, UP } from '../base/place';
-import { nothing, type Reach, widenBy } from '../base/solid/extent';
+import { cover, nothing } from '../base/reach';
+import { widenBy } from '../base/solid/extent';
+import { dot2 } from '../base/vec';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { Part } from '../vocabulary/part';
 import type { Rod, RodRun } from '../vocabulary/rod';
@@ -37,15 +39,11 @@ export function boxOf(parts: readonly Part[], rod: Rod, pieces: Section['pieces'
     widenBy(high, part, UP);
   }
   for (const at of leftOn) {
-    widenTo(long, at[0] * along[0] + at[1] * along[1]);
-    widenTo(deep, at[0] * front[0] + at[1] * front[1]);
+    const [x, d] = [dot2(at, along), dot2(at, front)];
+    cover(long, x, x);
+    cover(deep, d, d);
   }
   return { length: long.most - long.least, depth: deep.most - deep.least, height: high.most - high.least };
-}
-
-function widenTo(reach: Reach, at: number): void {
-  if (at < reach.least) reach.least = at;
-  if (at > reach.most) reach.most = at;
 }
 
 /** As far as a piece of a run reaches before it is scribed to a wall, on its frame line in plan. */

@@ -1,4 +1,4 @@
-import { nothing, type Reach } from '../base/solid/extent';
+import { cover, nothing, type Reach } from '../base/reach';
 import { cross2 } from '../base/vec';
 import type { Vec2 } from '../vocabulary/geometry';
 import type { RodRun } from '../vocabulary/rod';
@@ -15,7 +15,7 @@ interface Own {
   readonly front: number;
 }
 
-/** Two directions with a smaller sine between them are one: over a unit of 30 m a box differs by a thousandth of a millimetre. */
+/** Two directions with a smaller sine between them are one: over a unit of 30 m a box differs by some millionths of a millimetre. */
 const PARALLEL = 1e-10;
 
 export function compassOf(runs: readonly RodRun[]): Compass {
@@ -28,6 +28,13 @@ export function compassOf(runs: readonly RodRun[]): Compass {
     directions,
     of: new Map(runs.map((run) => [run, { along: numberOf(run.along), front: numberOf(run.front) }])),
   };
+}
+
+/** Throws for a run that the compass was not made for. */
+export function ownOf({ of }: Compass, run: RodRun): Own {
+  const own = of.get(run);
+  if (!own) throw new Error(`the directions of run ${run.id} are not among the compass'`);
+  return own;
 }
 
 /** The room that something takes: how far it reaches in each direction of the compass, and up. */
@@ -53,8 +60,7 @@ export class Growing implements Room {
     const { directions } = this.compass;
     for (let k = 0; k < reaches.length; k++) {
       const far = x * directions[k][0] + y * directions[k][1];
-      if (far < reaches[k].least) reaches[k].least = far;
-      if (far > reaches[k].most) reaches[k].most = far;
+      cover(reaches[k], far, far);
     }
   }
 
@@ -69,9 +75,4 @@ export class Growing implements Room {
   up(low: number, high: number): void {
     cover(this.height, low, high);
   }
-}
-
-export function cover(reach: Reach, least: number, most: number): void {
-  if (least < reach.least) reach.least = least;
-  if (most > reach.most) reach.most = most;
 }

@@ -1,8 +1,8 @@
-import { nothing } from '../base/solid/extent';
+import { cover, nothing } from '../base/reach';
 import type { RodRun } from '../vocabulary/rod';
 import type { Atom } from './atoms';
 import { type Chain, isJoin, type Spot } from './chain';
-import { type Compass, cover, isEmpty, type Room } from './compass';
+import { type Compass, isEmpty, ownOf, type Room } from './compass';
 import type { Load } from './limits';
 
 /** What the setting-out knows of a frame that is made shorter. mm along the run. */
@@ -90,8 +90,8 @@ function weightOf(pieces: readonly Atom[], { from, to }: Frame, shorter: Shorter
 const sum = (atoms: readonly Atom[], of: (atom: Atom) => number): number => atoms.reduce((s, atom) => s + of(atom), 0);
 
 function boxed(rooms: readonly Room[], compass: Compass, run: RodRun, weightKg: number): Load {
-  const own = compass.of.get(run);
-  if (!own || rooms.every(isEmpty)) return { length: 0, depth: 0, height: 0, weightKg };
+  if (rooms.every(isEmpty)) return { length: 0, depth: 0, height: 0, weightKg };
+  const own = ownOf(compass, run);
   const [long, deep, high] = [nothing(), nothing(), nothing()];
   for (const { reaches, height } of rooms) {
     cover(long, reaches[own.along].least, reaches[own.along].most);

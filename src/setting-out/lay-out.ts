@@ -24,18 +24,18 @@ export interface Laid extends FramedUp {
   readonly said: readonly Said[];
 }
 
-/** What is asked of the rooms: their decisions are the job's. */
-export interface Asked {
+/** Whom it asks, and about what: the rooms' decisions are the job's. */
+interface Order {
   readonly rooms: readonly Room[];
   readonly job: Job;
   readonly book: Book;
 }
 
 /** One way through the stages from the rod to what the rooms make. `before`: the same unit laid out with other joins. */
-export function layOut(asked: Asked, rod: Rod, before?: Laid): Laid {
-  const { rooms, job, book } = asked;
+export function layOut(order: Order, rod: Rod, before?: Laid): Laid {
+  const { rooms, job, book } = order;
   const again = before && rooms.map((room, i) => (minds(room, job, before.rod, rod) ? undefined : before.said[i]));
-  const { framed, obstacles, backing } = frame(asked, rod, again);
+  const { framed, obstacles, backing } = frame(order, rod, again);
   const bench = { rod, framing: framed.framing, book, openings: framed.openings };
   const same = before !== undefined && sameOpenings(before.openings, framed.openings);
   const said = rooms.map(
@@ -56,10 +56,10 @@ export function layOut(asked: Asked, rod: Rod, before?: Laid): Laid {
 }
 
 /** The stages before any part is made. */
-export const frameUpFor = (asked: Asked, rod: Rod): FramedUp => frame(asked, rod, undefined).framed;
+export const frameUpFor = (order: Order, rod: Rod): FramedUp => frame(order, rod, undefined).framed;
 
 function frame(
-  { rooms, job, book }: Asked,
+  { rooms, job, book }: Order,
   rod: Rod,
   again: readonly (Said | undefined)[] | undefined,
 ): {

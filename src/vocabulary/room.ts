@@ -41,8 +41,9 @@ export interface Room<S extends Fields = Fields> {
   /** Where it needs timber behind it. */
   backing(decisions: DecisionsOf<S>, bench: Pick<Bench, 'rod' | 'book' | 'openings'>): readonly Backing[];
   /**
-   * Whether it matters to its obstacles, its backing (whatever openings there are) or its parts where the unit is joined. Not given: it may.
-   * Where it doesn't, it is asked once for the unit in one piece and as it is parted.
+   * Whether its obstacles, its backing or its parts may be others where the unit is joined. What looks at the framing, or at the openings for its
+   * backing, does mind. Where none of it does, what it said of the unit in one piece stands for the unit as it is parted, as long as
+   * openings keep their places. Not given: it minds.
    */
   mindsJoins?(decisions: DecisionsOf<S>, rod: Rod): boolean;
   /** The things to make. */

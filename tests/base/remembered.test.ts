@@ -20,6 +20,18 @@ test('the last few answers are remembered by reference, older ones are let go', 
   expect(work).toHaveBeenCalledTimes(5);
 });
 
+test('one answer is remembered unless more are asked for', () => {
+  const work = vi.fn(({ n }: { readonly n: number }) => [n]);
+  const asked = remembered(work);
+  const [a, b] = [{ n: 1 }, { n: 2 }];
+  asked(a);
+  asked(a);
+  expect(work).toHaveBeenCalledTimes(1);
+  asked(b);
+  asked(a);
+  expect(work).toHaveBeenCalledTimes(3);
+});
+
 test('what throws is not remembered', () => {
   let calls = 0;
   const asked = remembered((_: object) => {

@@ -1,5 +1,5 @@
 /**
- * `npm run bench`. The engine is bundled first as it is for the browser, for the runner of TypeScript files gives every small function a name
+ * `npm run bench`. The engine is bundled first, as for the browser, for the runner of TypeScript files gives every small function a name
  * each time it is made. Each row is measured in a fresh process: the engine of the language makes its code for what it has seen, and would
  * have seen the other rows. No test asserts these figures: they depend on the machine.
  */
@@ -15,7 +15,7 @@ await build({
   configFile: false,
   publicDir: false,
   logLevel: 'error',
-  build: { ssr: join(import.meta.dirname, 'rows.ts'), outDir: BUNDLE, emptyOutDir: true },
+  build: { ssr: join(import.meta.dirname, 'rows.ts'), outDir: BUNDLE, emptyOutDir: true, target: 'es2022' },
 });
 
 const run = (...row: readonly string[]): string =>

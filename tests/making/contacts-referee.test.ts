@@ -1,9 +1,9 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
-import { boundsInRoom } from '../../src/base/solid/extent';
 import { contactsOf, MOST_GAP } from '../../src/making/contacts';
 import type { Vec3 } from '../../src/vocabulary/geometry';
 import type { Part } from '../../src/vocabulary/part';
+import { boundsInRoom } from '../base/bounds';
 import { SEED } from '../base/seed';
 import { referee, solidOf } from '../properties/referee';
 import { sampleOf } from '../properties/sample';

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundsInRoom } from '../../src/base/solid/extent';
 import { design, making } from '../../src/flow';
 import { contactsOf } from '../../src/making/contacts';
 import { groupsOf, putOn } from '../../src/making/order';
@@ -9,6 +8,7 @@ import { basesOf, contentsOf, listOf, plural, puttingOn, verbOf } from '../../sr
 import { touchingOf } from '../../src/making/touching';
 import type { Design } from '../../src/vocabulary/design';
 import type { Job } from '../../src/vocabulary/job';
+import { boundsInRoom } from '../base/bounds';
 import { SEED } from '../base/seed';
 import { behindJob } from '../elements/behind-job';
 import { jobOf } from '../elements/job-of';

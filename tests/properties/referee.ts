@@ -73,18 +73,20 @@ export function overlaps(wasm: ManifoldToplevel, parts: readonly Part[], limit: 
 }
 
 /**
- * What two solids share, mm³. Where many small faces lie in one another (a rail's curve in its seat) the kernel now and then stitches
- * the paper-thin intersection wrongly and gives it a body; wood that is really shared is missing from the union too.
+ * What two solids share, mm³. Where many small faces lie in one another (a rail's curve in its seat) the kernel now and then stitches a
+ * paper-thin result wrongly and gives it a body: so it is asked in three ways, and the middle answer counts.
  */
 function sharedBy(a: Manifold, b: Manifold, limit: number): number {
-  const inBoth = a.intersect(b);
-  const shared = inBoth.volume();
-  inBoth.delete();
+  const volume = (made: Manifold): number => {
+    const found = made.volume();
+    made.delete();
+    return found;
+  };
+  const shared = volume(a.intersect(b));
   if (shared <= limit) return shared;
-  const either = a.add(b);
-  const missing = a.volume() + b.volume() - either.volume();
-  either.delete();
-  return Math.min(shared, missing);
+  const missing = a.volume() + b.volume() - volume(a.add(b));
+  const taken = a.volume() - volume(a.subtract(b));
+  return [shared, missing, taken].sort((x, y) => x - y)[1];
 }
 
 /** Parts further than `limit` mm from every other part, by the kernel's least gap; with how far the nearest is looked for. */

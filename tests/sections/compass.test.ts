@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { design } from '../../src/flow';
-import { compassOf, Growing, isEmpty } from '../../src/sections/compass';
+import { compassOf, Growing, isEmpty, ownOf } from '../../src/sections/compass';
 import { jobOf } from '../elements/job-of';
 
 const runsOf = (...turns: readonly number[]) =>
@@ -25,8 +25,8 @@ test('room grows by lines across a run, and is told along any other', () => {
   room.line(runs[0], 400, -50, 20);
   room.up(0, 900);
   const widths = runs.map((run) => {
-    const own = compass.of.get(run);
-    return [own?.along ?? -1, own?.front ?? -1].map((k) => room.reaches[k].most - room.reaches[k].least);
+    const { along, front } = ownOf(compass, run);
+    return [along, front].map((k) => room.reaches[k].most - room.reaches[k].least);
   });
   expect(widths[0][0]).toBeCloseTo(300, 9);
   expect(widths[0][1]).toBeCloseTo(70, 9);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { boundsInRoom } from '../../src/base/solid/extent';
 import { massCentre } from '../../src/base/solid/mass';
 import { design, newJob } from '../../src/flow';
 import { breachesOf } from '../../src/sections/limits';
+import { boundsInRoom } from '../base/bounds';
 import { findingOf, jobOf, rulesOf } from '../elements/job-of';
 
 const wide = { vanLength: 6000, vanWidth: 2000, vanHeight: 2000, people: 4, liftKg: 50 };

@@ -1,60 +1,15 @@
-import type { Outline, Place, Vec2, Vec3 } from '../../vocabulary/geometry';
-import type { EndPlane, Shape, Stick } from '../../vocabulary/shape';
+import type { Outline, Place, Vec3 } from '../../vocabulary/geometry';
+import type { Shape, Stick } from '../../vocabulary/shape';
 import { flatten } from '../outline';
-import { hull, polygonBounds } from '../polygon';
+import { polygonBounds } from '../polygon';
+import { cover, type Reach } from '../reach';
 import { dot } from '../vec';
+import { eachCorner, isSquare } from './corners';
 import { endSection } from './hollows';
-import { ringsOf } from './rings';
-import { planeAt } from './stick';
 
 interface Placed {
   readonly shape: Shape;
   readonly place: Place;
-}
-
-/** Every corner of a shape in its own axes. Needs no mesh. */
-function eachCorner(shape: Shape, visit: (along: number, across: number, out: number) => void): void {
-  if (shape.kind === 'stick') {
-    for (const p of flatten(endSection(shape))) {
-      visit(planeAt(shape.start, p[0], p[1]), p[0], p[1]);
-      visit(planeAt(shape.end, p[0], p[1]), p[0], p[1]);
-    }
-  } else {
-    for (const ring of ringsOf(shape)) for (const p of ring.points) visit(p[0], p[1], ring.out);
-  }
-}
-
-/** The corners of a placed shape as seen from above, unit coordinates: all that its outline in plan can have, and few besides. */
-export function eachCornerInPlan({ shape, place }: Placed, visit: (x: number, y: number) => void): void {
-  const { origin: o, along: a, across: b, out: c } = place;
-  if (shape.kind === 'board') {
-    eachCorner(shape, (along, across, out) =>
-      visit(o[0] + a[0] * along + b[0] * across + c[0] * out, o[1] + a[1] * along + b[1] * across + c[1] * out),
-    );
-    return;
-  }
-  // Upright, a stick cut square shows its section. The ends of any are planes, so that the section's outermost corners are the stick's.
-  const upright = Math.abs(a[2]) === 1 && isSquare(shape.start) && isSquare(shape.end);
-  for (const [u, v] of outermost(endSection(shape))) {
-    const x = o[0] + b[0] * u + c[0] * v;
-    const y = o[1] + b[1] * u + c[1] * v;
-    const start = upright ? 0 : planeAt(shape.start, u, v);
-    visit(x + a[0] * start, y + a[1] * start);
-    if (upright) continue;
-    const end = planeAt(shape.end, u, v);
-    visit(x + a[0] * end, y + a[1] * end);
-  }
-}
-
-const hulls = new WeakMap<Outline, readonly Vec2[]>();
-
-function outermost(section: Outline): readonly Vec2[] {
-  let points = hulls.get(section);
-  if (!points) {
-    points = hull(flatten(section));
-    hulls.set(section, points);
-  }
-  return points;
 }
 
 /** From where to where a shape reaches along, across and out, in its own axes. */
@@ -69,8 +24,6 @@ function ownBox(shape: Shape): OwnBox {
   boxes.set(shape, box);
   return box;
 }
-
-const isSquare = ({ perAcross, perOut }: EndPlane): boolean => perAcross === 0 && perOut === 0;
 
 const sections = new WeakMap<Outline, readonly [number, number, number, number]>();
 
@@ -107,14 +60,6 @@ function boxOf(shape: Shape): OwnBox {
 /** Directions this near to parallel are: on a part of 30 m a tenth of a micron. */
 const PARALLEL = 1 - 1e-15;
 
-/** From where to where something reaches, mm: to be widened by one shape after another. Nothing yet: from Infinity to −Infinity. */
-export interface Reach {
-  least: number;
-  most: number;
-}
-
-export const nothing = (): Reach => ({ least: Infinity, most: -Infinity });
-
 /** Where the shape that was asked about last reaches. Thousands are asked about, and an answer of its own for each would all be garbage. */
 let least = 0;
 let most = 0;
@@ -128,8 +73,7 @@ export function extentOf(placed: Placed, direction: Vec3): readonly [number, num
 /** Widens a reach by how far a placed shape reaches along a direction of length 1. */
 export function widenBy(reach: Reach, placed: Placed, direction: Vec3): void {
   measure(placed, direction);
-  if (least < reach.least) reach.least = least;
-  if (most > reach.most) reach.most = most;
+  cover(reach, least, most);
 }
 
 function measure({ shape, place }: Placed, direction: Vec3): void {
@@ -171,15 +115,3 @@ function turned(low: number, high: number, o: number, axis: number): void {
   least = axis > 0 ? o + low : o - high;
   most = axis > 0 ? o + high : o - low;
 }
-
-/** The box a placed shape stands in, along x, y and z of the room, mm. */
-export function boundsInRoom(placed: Placed): { min: Vec3; max: Vec3 } {
-  const [x, y, z] = ROOM_AXES.map((axis) => extentOf(placed, axis));
-  return { min: [x[0], y[0], z[0]], max: [x[1], y[1], z[1]] };
-}
-
-const ROOM_AXES: readonly Vec3[] = [
-  [1, 0, 0],
-  [0, 1, 0],
-  [0, 0, 1],
-];

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { boundsInRoom } from '../../../src/base/solid/extent';
 import { wholeOf } from '../../../src/base/solid/hollows';
 import { massCentre } from '../../../src/base/solid/mass';
 import { projectOf } from '../../../src/base/solid/project';
@@ -8,6 +7,7 @@ import { volumeOf } from '../../../src/base/solid/volume';
 import { measure } from '../../../src/parts/measure';
 import type { Outline, Vec2 } from '../../../src/vocabulary/geometry';
 import type { Stick } from '../../../src/vocabulary/shape';
+import { boundsInRoom } from '../bounds';
 import { enclosed, faultsOf, HERE, relative, square } from './check';
 
 /** A board 100 × 18 with hollows in its face, each from u = right to left, of a radius. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { boundsInRoom } from '../../../src/base/solid/extent';
 import { pillar } from '../../../src/elements/pillar';
 import { design, making } from '../../../src/flow';
 import { bookOf } from '../../../src/job/book';
 import type { Decision } from '../../../src/vocabulary/field';
+import { boundsInRoom } from '../../base/bounds';
 import { findingOf, jobOf, partsOf, rulesOf, type Said } from '../job-of';
 
 type Decisions = Readonly<Record<string, Decision>>;

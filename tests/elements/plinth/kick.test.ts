@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { boundsInRoom } from '../../../src/base/solid/extent';
 import { plinth } from '../../../src/elements/plinth';
 import { design } from '../../../src/flow';
 import { bookOf } from '../../../src/job/book';
+import { boundsInRoom } from '../../base/bounds';
 import { findingOf, jobOf, partOf, partsOf, rulesOf, runOf, type Said } from '../job-of';
 
 /** Frame 63 deep on edge; a board of 25 set back 35: from 60 to 35 behind the frame's face. */

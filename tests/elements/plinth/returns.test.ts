@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { boundsInRoom } from '../../../src/base/solid/extent';
 import { design } from '../../../src/flow';
 import type { Part } from '../../../src/vocabulary/part';
+import { boundsInRoom } from '../../base/bounds';
 import { jobOf, partOf, partsOf } from '../job-of';
 
 /** Blocks of 25 on 12 of cladding; the frame is 63 deep. */

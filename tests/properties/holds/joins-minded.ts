@@ -3,11 +3,11 @@ import { bookOf } from '../../../src/job/book';
 import type { Design } from '../../../src/vocabulary/design';
 import type { Found } from '../sample';
 
-/** Units that are parted in many ways, and rooms that say it is nothing to them: what they say and make is the same in one piece. */
+/** A unit that is parted within a run, and rooms that say it is nothing to them: what they say and make is the same in one piece. */
 export function joinsNotMinded(made: Design): Found {
   const { job, openings } = made;
   const { unit } = job;
-  if (unit.joins.by === 'none') return { wrong: [], looked: 0 };
+  if (made.rod.runs.every(({ joins }) => joins.length === 0)) return { wrong: [], looked: 0 };
   const whole = design({ ...job, unit: { ...unit, joins: { by: 'hand', at: [] } } });
   const book = bookOf(job);
   const wrong: string[] = [];
