@@ -1,5 +1,5 @@
 import { expect, type Locator, test } from '@playwright/test';
-import { fact, group, openBoard, runLength, savedJob, type } from './support/board';
+import { fact, group, openBoard, openNew, runLength, savedJob, thing, type } from './support/board';
 
 /** The field's own message: beside it on the page, and named as its description. */
 const problem = (field: Locator): Locator =>
@@ -127,4 +127,30 @@ test('another unit changes what is shown and nothing in the job', async ({ page 
   await expect(length).toHaveValue('4800');
   await expect(fact(page, 'Height')).toHaveText('1100 mm');
   expect(await savedJob(page)).toEqual(before);
+});
+
+test('what is half typed goes with the row it was typed in', async ({ page }) => {
+  await openNew(page);
+  for (let i = 0; i < 3; i++) await page.getByRole('button', { name: 'Add an opening' }).click();
+  const width = (name: string): Locator => thing(page, name).getByLabel('Width of the hole');
+  await refused(width('Opening 2'), 'abc', /'abc': not a length/);
+  const kept = await width('Opening 3').inputValue();
+  await thing(page, 'Opening 2').getByRole('button', { name: 'Remove Opening 2' }).click();
+  await expect(thing(page, 'Opening 2')).toHaveCount(0);
+  // Still unfolded, and untouched.
+  await expect(width('Opening 3')).toBeVisible();
+  await expect(width('Opening 3')).toHaveValue(kept);
+  await expect(problem(width('Opening 3'))).toHaveCount(0);
+  await test.step('and the keyboard goes on from the head of the list', async () => {
+    await expect(page.locator('summary').filter({ hasText: /^Openings$/ })).toBeFocused();
+  });
+});
+
+test('a wall keeps the focus when it is given another name', async ({ page }) => {
+  await openNew(page);
+  await page.getByRole('button', { name: 'Add a wall' }).click();
+  const name = page.getByLabel('Name of the wall');
+  await type(name, 'Chimney breast');
+  await expect(group(page, 'Chimney breast')).toBeVisible();
+  await expect(name).toBeFocused();
 });

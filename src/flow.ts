@@ -86,8 +86,10 @@ function workOut(job: Job): Design {
   };
 }
 
-/** Everything about making a design: fixings, spacers, steps, maps, what waits on site. Worked out when asked for; of two designs it is
- * remembered by reference, for one part of a page may lag behind the others. */
+/**
+ * Everything about making a design: fixings, spacers, steps, maps, what waits on site. Worked out when asked for; of two designs it is
+ * remembered by reference, for one part of a page may lag behind the others.
+ */
 export const making: (made: Design) => Making = remembered(makingOf, 2);
 
 /**

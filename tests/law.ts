@@ -80,7 +80,7 @@ export const LAW: readonly Stage[] = [
   {
     place: 'app/',
     mayImport: OPEN_TO_CALLERS,
-    packages: ['react', 'react-dom', 'three', '@react-three/fiber', 'zustand', 'mutative', 'idb'],
+    packages: ['react', 'react-dom', 'three', '@react-three/fiber', 'zustand', 'idb'],
     worldly: true,
   },
   { place: 'app/build/', mayImport: [], packages: ['node:*', 'vite'], worldly: true },

@@ -115,15 +115,14 @@ function Marks({ parts }: { readonly parts: readonly Part[] }) {
 
 /** All steps as a list to go to any of them. */
 function AllSteps({ steps, index }: { readonly steps: readonly Step[]; readonly index: number }) {
-  const here = useRef<HTMLLIElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the list slides when another step is in hand
+  const list = useRef<HTMLOListElement>(null);
   useEffect(() => {
-    here.current?.scrollIntoView({ block: 'nearest' });
+    list.current?.children[index]?.scrollIntoView({ block: 'nearest' });
   }, [index]);
   return (
-    <ol className="all-steps" aria-label="All steps">
+    <ol className="all-steps" ref={list} aria-label="All steps">
       {steps.map(({ number, place, what, section }, i) => (
-        <li key={number} ref={i === index ? here : undefined}>
+        <li key={number}>
           <button
             type="button"
             aria-current={i === index ? 'step' : undefined}

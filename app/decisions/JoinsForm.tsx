@@ -10,8 +10,11 @@ import { useApp, useCurrentRun, useDesign } from '../store/hooks';
 import { useTrial } from './found';
 import { ChoiceInput, LengthInput } from './inputs';
 import { joinsOfKind, joinWords, markRun, newMark, runOfMark } from './join-edits';
+import { useRowKeys } from './row-keys';
 import { Section } from './Section';
 import { ThingRow } from './ThingRow';
+
+const NONE: readonly JoinMark[] = [];
 
 const WAYS: readonly { readonly value: Joins['by']; readonly label: string }[] = [
   { value: 'none', label: 'nowhere' },
@@ -81,7 +84,8 @@ export function JoinsForm() {
   const made = useDesign();
   const run = useCurrentRun();
   const { edit, take } = app.getState();
-  const marks = joins.by === 'hand' ? joins.at : [];
+  const marks = joins.by === 'hand' ? joins.at : NONE;
+  const keys = useRowKeys(marks);
   return (
     <Section title="Taken apart">
       <ChoiceInput
@@ -96,9 +100,7 @@ export function JoinsForm() {
         }}
       />
       {marks.map((mark, i) => (
-        // A mark is known by its place in the list; findings lead to that.
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
-        <Row key={i} mark={mark} index={i} />
+        <Row key={keys[i]} mark={mark} index={i} />
       ))}
       {joins.by === 'hand' ? (
         <button

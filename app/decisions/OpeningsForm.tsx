@@ -11,6 +11,7 @@ import { FieldInput } from './FieldInput';
 import { useTrial } from './found';
 import { ChoiceInput, TextInput } from './inputs';
 import { newOpening } from './new-opening';
+import { useRowKeys } from './row-keys';
 import { runOfNumber, runOptions } from './runs';
 import { Section } from './Section';
 import { ThingRow } from './ThingRow';
@@ -77,6 +78,7 @@ function Row({ opening, index }: { readonly opening: Opening; readonly index: nu
 /** Holes for what comes through: sockets, pipes, grilles. */
 export function OpeningsForm() {
   const openings = useApp((state) => state.document.unit.openings);
+  const keys = useRowKeys(openings);
   const add = () => {
     const { document, edit, take, view } = app.getState();
     const { runs } = design(document).rod;
@@ -87,9 +89,7 @@ export function OpeningsForm() {
   return (
     <Section title="Openings">
       {openings.map((opening, i) => (
-        // An opening may have any name, or none; it is known by its place in the list, and findings lead to that.
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
-        <Row key={i} opening={opening} index={i} />
+        <Row key={keys[i]} opening={opening} index={i} />
       ))}
       <button type="button" disabled={openings.length >= MOST.openings} onClick={add}>
         Add an opening

@@ -8,7 +8,9 @@ import { cornerWords } from './entry';
 import { FlapForm } from './FlapForm';
 import { ChoiceInput, LengthInput, NumberInput } from './inputs';
 import { layerOptions, roomForRun, withNextRun } from './plan-edits';
+import { RemoveButton } from './RemoveButton';
 import { RhythmForm } from './RhythmForm';
+import { useRowKeys } from './row-keys';
 import { Section } from './Section';
 
 function RunForm({ run, index, last }: { readonly run: Run; readonly index: number; readonly last: boolean }) {
@@ -63,14 +65,11 @@ function RunForm({ run, index, last }: { readonly run: Run; readonly index: numb
         </>
       )}
       <FlapForm run={run} index={index} name={name} last={last} />
-      <button
-        type="button"
-        className="quiet"
+      <RemoveButton
+        name={`Remove ${name}`}
         disabled={only}
-        onClick={() => edit(`Remove ${name}`, (job) => removeRun(job, index))}
-      >
-        Remove {name}
-      </button>
+        onRemove={() => edit(`Remove ${name}`, (job) => removeRun(job, index))}
+      />
     </fieldset>
   );
 }
@@ -79,13 +78,12 @@ function RunForm({ run, index, last }: { readonly run: Run; readonly index: numb
 export function PlanForm() {
   const job = useApp((state) => state.document);
   const { runs } = job.unit.plan;
+  const keys = useRowKeys(runs);
   return (
     <Section title="Plan">
       <EndForm which="leftEnd" />
       {runs.map((run, i) => (
-        // A run is known by its place in the plan, as its letter is.
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
-        <RunForm key={i} run={run} index={i} last={i === runs.length - 1} />
+        <RunForm key={keys[i]} run={run} index={i} last={i === runs.length - 1} />
       ))}
       <EndForm which="rightEnd" />
       <button type="button" disabled={!roomForRun(job)} onClick={() => app.getState().edit('Add a run', withNextRun)}>

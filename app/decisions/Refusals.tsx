@@ -5,8 +5,7 @@ export function Refusals({ found }: { readonly found: readonly Finding[] }) {
   return (
     <div className="refusals" aria-live="polite">
       {found.map((finding, i) => (
-        // Two findings may read alike; their order is their identity.
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
+        // biome-ignore lint/suspicious/noArrayIndexKey: two findings may read alike; their order is their identity
         <p key={i} className={`refusal ${finding.severity}`}>
           {finding.message} <span className="remedy">{finding.remedy}</span>
         </p>

@@ -6,15 +6,18 @@ import { decide } from './decide';
 import { readWords } from './entry';
 import { ChoiceInput, LengthInput, NumberInput, TextInput } from './inputs';
 import { withNextWall, withWallRenamed } from './plan-edits';
+import { RemoveButton } from './RemoveButton';
+import { useRowKeys } from './row-keys';
 import { Section } from './Section';
 
 function Walls() {
   const walls = useApp((state) => state.document.survey.walls);
+  const keys = useRowKeys(walls);
   const { edit } = app.getState();
   return (
     <>
       {walls.map((wall, i) => (
-        <fieldset className="thing" key={wall.name}>
+        <fieldset className="thing" key={keys[i]}>
           <legend>{wall.name}</legend>
           <TextInput
             label="Name of the wall"
@@ -51,13 +54,10 @@ function Walls() {
               />
             ))}
           </div>
-          <button
-            type="button"
-            className="quiet"
-            onClick={() => edit(`Remove ${wall.name}`, (job) => removeWall(job, wall.name))}
-          >
-            Remove {wall.name}
-          </button>
+          <RemoveButton
+            name={`Remove ${wall.name}`}
+            onRemove={() => edit(`Remove ${wall.name}`, (job) => removeWall(job, wall.name))}
+          />
         </fieldset>
       ))}
       <button type="button" disabled={walls.length >= MOST.walls} onClick={() => edit('Add a wall', withNextWall)}>
@@ -69,6 +69,7 @@ function Walls() {
 
 function Levels() {
   const levels = useApp((state) => state.document.survey.levels);
+  const keys = useRowKeys(levels);
   const { rod } = useDesign();
   const runs = rod.runs
     .filter((run) => run.jobIndex !== null)
@@ -77,9 +78,7 @@ function Levels() {
   return (
     <>
       {levels.map((level, i) => (
-        // A level has no name of its own, and levels are only ever added at the end.
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
-        <fieldset className="thing" key={i}>
+        <fieldset className="thing" key={keys[i]}>
           <legend>Floor level {i + 1}</legend>
           <ChoiceInput
             label="Taken along"
@@ -101,13 +100,10 @@ function Levels() {
               onValue={(value) => decide('Floor level', `/survey/levels/${i}/height`, value)}
             />
           </div>
-          <button
-            type="button"
-            className="quiet"
-            onClick={() => edit('Remove a floor level', (job) => removeLevel(job, i))}
-          >
-            Remove floor level {i + 1}
-          </button>
+          <RemoveButton
+            name={`Remove floor level ${i + 1}`}
+            onRemove={() => edit('Remove a floor level', (job) => removeLevel(job, i))}
+          />
         </fieldset>
       ))}
       <button

@@ -4,6 +4,7 @@ import { app } from '../store/app';
 import { useApp } from '../store/hooks';
 import { sameThing, type Thing } from '../store/view';
 import { Refusals } from './Refusals';
+import { RemoveButton } from './RemoveButton';
 
 interface Props {
   readonly thing: Thing;
@@ -46,16 +47,13 @@ export function ThingRow({ thing, run, name, told, found, remove, onRemove, chil
         <fieldset onFocus={() => take(thing, run)}>
           <legend className="unseen">{name}</legend>
           {children}
-          <button
-            type="button"
-            className="quiet"
-            onClick={() => {
+          <RemoveButton
+            name={remove}
+            onRemove={() => {
               take(null);
               onRemove();
             }}
-          >
-            {remove}
-          </button>
+          />
         </fieldset>
       </details>
       {/* Folded, only what has to be seen to. */}

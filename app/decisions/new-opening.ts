@@ -36,6 +36,7 @@ export function newOpening(job: Job, run: RodRun | undefined): Opening {
     height: openingFields.height.default,
   });
   const path = `/unit/openings/${job.unit.openings.length}`;
+  // Worked out past the store's memory: it keeps only a few designs, and tries would push out those of the jobs in hand.
   const clear = (opening: Opening): boolean =>
     !foundAt(workOut(addOpening(job, opening)).findings, path).some(({ severity }) => severity === 'stop');
   return TRIED.map(at).find(clear) ?? at(TRIED[0]!);

@@ -1,5 +1,6 @@
 import { alike, elevation, making, rodDrawing } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
+import type { Drawing } from '../../src/vocabulary/drawing';
 import { design } from '../store/designs';
 import type { AppStore } from '../store/store';
 import { download, fileName } from './download';
@@ -22,23 +23,20 @@ async function cuttingList(made: Design): Promise<void> {
   download(cuttingCsv(made, alike), fileName(`${made.job.name} cutting list`, 'csv'), 'text/csv;charset=utf-8');
 }
 
-async function elevationOf(made: Design, run: string, kind: 'front' | 'framing'): Promise<void> {
-  const { elevationSheet } = await import('../../src/exports/sheets');
-  const { title } = elevation(made, run, kind);
-  download(elevationSheet(made, run, kind, elevation), fileName(`${made.job.name} ${title}`, 'svg'), 'image/svg+xml');
-}
+/** What is drawn of each run. */
+type Drawn = 'front' | 'framing' | 'behind' | 'rod';
 
-async function behindOf(made: Design, run: string): Promise<void> {
-  const { behindSheet } = await import('../../src/exports/sheets');
-  const draw = (of: Design, id: string) => elevation(of, id, 'behind');
-  const name = fileName(`${made.job.name} ${draw(made, run).title}`, 'svg');
-  download(behindSheet(made, run, draw), name, 'image/svg+xml');
-}
+const draw = (made: Design, run: string, kind: Drawn): Drawing =>
+  kind === 'rod' ? rodDrawing(made, run) : elevation(made, run, kind);
 
-async function rodOf(made: Design, run: string): Promise<void> {
-  const { rodSheet } = await import('../../src/exports/sheets');
-  const name = fileName(`${made.job.name} ${rodDrawing(made, run).title}`, 'svg');
-  download(rodSheet(made, run, rodDrawing), name, 'image/svg+xml');
+async function sheetOf(made: Design, run: string, kind: Drawn): Promise<void> {
+  const { elevationSheet, runSheet } = await import('../../src/exports/sheets');
+  // Front and framing are one set of sheets; those from behind and the rods are numbered among themselves.
+  const sheet =
+    kind === 'front' || kind === 'framing'
+      ? elevationSheet(made, run, kind, draw)
+      : runSheet(made, run, (of, id) => draw(of, id, kind));
+  download(sheet, fileName(`${made.job.name} ${draw(made, run, kind).title}`, 'svg'), 'image/svg+xml');
 }
 
 async function model(made: Design): Promise<void> {
@@ -80,20 +78,19 @@ const makingList = ({ id, name, write }: (typeof MAKING)[number], made: Design):
 
 /** All that can be made of the job on the board now: the heavy code is fetched when one is asked for. */
 export function exportsOf(made: Design): readonly Export[] {
-  const runs = made.rod.runs.flatMap((run): Export[] => [
-    {
-      id: `front-${run.id}`,
-      label: `Front elevation of ${run.name} (SVG)`,
-      make: () => elevationOf(made, run.id, 'front'),
-    },
-    {
-      id: `framing-${run.id}`,
-      label: `Framing elevation of ${run.name} (SVG)`,
-      make: () => elevationOf(made, run.id, 'framing'),
-    },
-    { id: `behind-${run.id}`, label: `${run.name} from behind (SVG)`, make: () => behindOf(made, run.id) },
-    { id: `rod-${run.id}`, label: `Rod of ${run.name} (SVG)`, make: () => rodOf(made, run.id) },
-  ]);
+  const runs = made.rod.runs.flatMap(({ id, name }) => {
+    const sheet = (kind: Drawn, label: string): Export => ({
+      id: `${kind}-${id}`,
+      label: `${label} (SVG)`,
+      make: () => sheetOf(made, id, kind),
+    });
+    return [
+      sheet('front', `Front elevation of ${name}`),
+      sheet('framing', `Framing elevation of ${name}`),
+      sheet('behind', `${name} from behind`),
+      sheet('rod', `Rod of ${name}`),
+    ];
+  });
   return [
     { id: 'parts', label: 'Parts list (CSV)', make: () => partsList(made) },
     { id: 'cutting', label: 'Cutting list, alike together (CSV)', make: () => cuttingList(made) },

@@ -1,4 +1,3 @@
-import { rawReturn } from 'mutative';
 import { readJob, writeJob } from '../../src/flow';
 import { newId } from '../store/ids';
 import type { AppStore } from '../store/store';
@@ -96,7 +95,7 @@ export function takeFromShelf(store: AppStore, kept: Kept): void {
     const lines = issueLines(read.issues);
     notify({ tone: 'trouble', text: `The kept job “${kept.name}” can’t be read.`, lines });
   } else if (kept.documentId === documentId) {
-    edit('Back to an earlier version', () => rawReturn(read.value));
+    edit('Back to an earlier version', () => read.value);
   } else {
     saving?.hasRead(kept.documentId, kept.revision);
     open(read.value, kept.documentId);

@@ -42,8 +42,7 @@ function Others({ others }: Pick<Gathered, 'others'>) {
       <summary>and {others.length} more like it</summary>
       <ul>
         {others.map((finding, i) => (
-          // Two findings may read alike; their order is their identity.
-          // biome-ignore lint/suspicious/noArrayIndexKey: see above
+          // biome-ignore lint/suspicious/noArrayIndexKey: two findings may read alike; their order is their identity
           <li key={i}>
             <Said finding={finding} headed={false} />
           </li>

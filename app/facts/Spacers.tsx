@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo, useState } from 'react';
+import { layoutWords } from '../../src/exports/layout-words';
 import { layoutsBySpacers, making, rooms } from '../../src/flow';
 import { setElement } from '../../src/job/edits';
 import type { Job } from '../../src/vocabulary/job';
@@ -10,19 +11,6 @@ import { Figure } from './Figure';
 
 /** Other layouts that are offered at most. */
 const MOST = 3;
-
-/** What has to be decided for a layout, as the forms call it: "Noggin rows 2; Stud centres 450 mm". */
-export function layoutWords({ decisions }: Layout, job: Job): string {
-  return decisions
-    .map(({ kind, key, value }) => {
-      const field = rooms.find((room) => room.kind === kind)?.fields[key];
-      const label = field?.label ?? key;
-      if (field?.kind === 'length' && typeof value === 'number') return `${label}: ${length(value, job)}`;
-      const option = field?.kind === 'choice' ? field.options.find((one) => one.value === value)?.label : undefined;
-      return `${label}: ${option ?? String(value)}`;
-    })
-    .join('; ');
-}
 
 /** Takes all the decisions of a layout in one step. */
 const withLayout = (job: Job, { decisions }: Layout): Job =>
@@ -64,7 +52,7 @@ function Offers({ job, now }: { readonly job: Job; readonly now: number }) {
   return (
     <ul className="offers" aria-label="Layouts with fewer spacers">
       {fewer.map((layout) => {
-        const words = layoutWords(layout, job);
+        const words = layoutWords(layout, rooms, (mm) => length(mm, job));
         return (
           <li key={words}>
             <p>

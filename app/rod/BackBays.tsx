@@ -5,6 +5,7 @@ import type { RodRun } from '../../src/vocabulary/rod';
 import { app } from '../store/app';
 import { sameThing, type Thing } from '../store/view';
 import type { LaneBox, Layout } from './layout';
+import { Unread } from './Unread';
 
 interface Props {
   readonly made: Design;
@@ -24,7 +25,7 @@ export const PURPOSE_INPUT = 'rod-bay-purpose';
 /** Cross frames behind the run, and the bays between them, which can be taken in hand to say what stands there. */
 export function BackBays({ run, layout, lane, inHand }: Props) {
   return (
-    <g className="rod-back">
+    <g>
       {run.backBays.map((bay) => (
         <Bay key={bay.index} bay={bay} run={run} layout={layout} lane={lane} inHand={inHand} />
       ))}
@@ -44,8 +45,6 @@ function Bay({ bay, run, layout, lane, inHand }: Omit<Props, 'made'> & { readonl
   const width = Math.max(1, layout.at(bay.to) - x);
   const words = bay.wish ? purposeWords(bay.wish.purpose) : 'nothing decided';
   const text = bay.wish && layout.widthOf(words) < width ? words : '';
-  const thing: Thing | null =
-    bay.bay === undefined || run.jobIndex === null ? null : { kind: 'bay', run: run.jobIndex + 1, bay: bay.bay + 1 };
   const drawing = (
     <>
       <rect className="rod-bay" x={x} y={lane.top} width={width} height={lane.height} />
@@ -54,10 +53,10 @@ function Bay({ bay, run, layout, lane, inHand }: Omit<Props, 'made'> & { readonl
       </text>
     </>
   );
-  // biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus
-  if (!thing) return <g aria-hidden="true">{drawing}</g>;
+  if (bay.bay === undefined || run.jobIndex === null) return <Unread>{drawing}</Unread>;
+  const thing = { kind: 'bay', run: run.jobIndex + 1, bay: bay.bay + 1 } as const;
   // Called by the bay of the front that it lies behind, as everywhere.
-  const title = `Behind bay ${thing.kind === 'bay' ? thing.bay : bay.index + 1}: ${words}`;
+  const title = `Behind bay ${thing.bay}: ${words}`;
   const take = () => app.getState().take(thing, run.id);
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing has no button element

@@ -2,6 +2,7 @@ import { memo } from 'react';
 import type { BoardProps } from './board-props';
 import { Lane } from './Lane';
 import { ROW_HEIGHT } from './layout';
+import { Unread } from './Unread';
 
 /** The board itself: lanes, the extent of what is picked out through all of them, and the figures underneath. */
 export const Board = memo(function Board(props: BoardProps) {
@@ -20,8 +21,7 @@ export const Board = memo(function Board(props: BoardProps) {
           <path d={`M${at(picked.from)} 0V${ruler + 8}M${at(picked.to)} 0V${ruler + 8}`} />
         </g>
       )}
-      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus */}
-      <g className="rod-ruler" aria-hidden="true">
+      <Unread className="rod-ruler">
         <path
           className="rod-line"
           d={`M0 ${ruler}H${width}${ticks.map((x) => `M${x.toFixed(1)} ${ruler}v6`).join('')}`}
@@ -37,7 +37,7 @@ export const Board = memo(function Board(props: BoardProps) {
             </g>
           );
         })}
-      </g>
+      </Unread>
     </svg>
   );
 });

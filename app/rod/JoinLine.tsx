@@ -5,6 +5,7 @@ import type { Layout } from './layout';
 import { Movable } from './Movable';
 import { classOf, type ThingProps } from './thing-props';
 import { foundOf, type JoinOnRod, snapped } from './things';
+import { Unread } from './Unread';
 
 /** How far beside its line a join can be taken hold of, px. */
 const BESIDE = 6;
@@ -32,11 +33,10 @@ export function JoinLine({ join, made, run, layout, inHand, full }: ThingProps &
   );
   if (!thing) {
     return (
-      // biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus
-      <g className="rod-join" aria-hidden="true">
+      <Unread className="rod-join">
         <title>{`${id} at ${full(join.x)}`}</title>
         {drawing}
-      </g>
+      </Unread>
     );
   }
   const name = join.refused ? `Join ${thing.index + 1}` : id;

@@ -1,6 +1,7 @@
 import type { BoardProps } from './board-props';
 import type { LaneBox, Layout } from './layout';
 import type { Stroke } from './strips';
+import { Unread } from './Unread';
 import type { Width } from './widths';
 
 /** Widest strip beside a mark that still counts as hitting it, px. */
@@ -14,8 +15,7 @@ export function Lane({ lane, ...board }: BoardProps & { readonly lane: LaneBox }
   return (
     <g className={`rod-lane rod-lane-${strip.lane}`}>
       <rect className="rod-bed" x={0} y={top} width={layout.width} height={height} />
-      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus */}
-      <g aria-hidden="true">
+      <Unread>
         {strip.blocks.map((block) => {
           const x = layout.at(block.from);
           const low = foot - layout.rise(block.low, lane);
@@ -35,7 +35,7 @@ export function Lane({ lane, ...board }: BoardProps & { readonly lane: LaneBox }
             </rect>
           );
         })}
-      </g>
+      </Unread>
       {strip.strokes.map((stroke, i) => (
         <Pin
           key={stroke.id}
@@ -46,12 +46,11 @@ export function Lane({ lane, ...board }: BoardProps & { readonly lane: LaneBox }
           {...board}
         />
       ))}
-      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this group takes the focus */}
-      <g aria-hidden="true">
+      <Unread>
         {strip.widths.map((width) => (
           <Dimension key={width.from} width={width} y={lane.widthsAt} layout={layout} format={board.format} />
         ))}
-      </g>
+      </Unread>
     </g>
   );
 }

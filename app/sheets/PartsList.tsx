@@ -75,8 +75,7 @@ export function PartsList() {
         <Choice legend="How the parts are listed" name="parts-way" value={way} options={ways} onValue={setWay} />
         <Pager page={page} pages={pages} onPage={setPage} />
       </div>
-      {/* A region that scrolls must be reachable by the keyboard. */}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: see above */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by the keyboard */}
       <section className="parts-scroll" aria-label="Rows of the parts list" tabIndex={0}>
         {way === 'single' ? (
           <Table headings={ONE_BY_ONE}>

@@ -16,8 +16,7 @@ export function Sheet({ title, told, children }: Props) {
         <h2 id={id}>{title}</h2>
         <p>{told}</p>
       </div>
-      {/* A region that scrolls must be reachable by the keyboard. */}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: see above */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by the keyboard */}
       <section className="parts-scroll" aria-label={`Rows: ${title}`} tabIndex={0}>
         {children}
       </section>

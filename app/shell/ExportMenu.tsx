@@ -34,9 +34,9 @@ export function ExportMenu() {
     close();
   };
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes the menu from any button within
-    <div
+    <fieldset
       className="menu"
+      aria-label="Export"
       onKeyDown={onKeyDown}
       onBlur={(event) => {
         if (!event.currentTarget.contains(event.relatedTarget)) setOpen(false);
@@ -48,6 +48,6 @@ export function ExportMenu() {
       <div className="menu-list" id={id} hidden={!open}>
         {open ? <Choices onChosen={close} /> : null}
       </div>
-    </div>
+    </fieldset>
   );
 }

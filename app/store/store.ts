@@ -1,8 +1,7 @@
-import { create, type Draft } from 'mutative';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Job } from '../../src/vocabulary/job';
 import type { BuildStage } from '../../src/vocabulary/part';
-import { after, before, joined, type Step, withStep } from './history';
+import { type Step, withStep } from './history';
 import { newId } from './ids';
 import {
   firstView,
@@ -15,9 +14,16 @@ import {
   type View,
 } from './view';
 
-/** An edit: changes the draft in place, or returns the new job and leaves the draft alone. */
-// biome-ignore lint/suspicious/noConfusingVoidType: a recipe that changes the draft returns nothing
-type Recipe = (job: Draft<Job>) => void | Job;
+/** An edit: the job as it is to be. One that changes nothing gives back the job itself. */
+type Recipe = (job: Job) => Job;
+
+/** What there was before a gesture, for when it is taken back. */
+interface LaidBy {
+  readonly previous: Job | null;
+  readonly future: readonly Step[];
+}
+
+const NOTHING: LaidBy = { previous: null, future: [] };
 
 export interface Actions {
   /**
@@ -64,8 +70,8 @@ export interface AppState extends Actions {
   readonly future: readonly Step[];
   /** The gesture still going on; its edits are not committed yet. */
   readonly gesture: string | null;
-  /** What could be done again before the gesture began: it can be again when the gesture is cancelled. */
-  readonly laidBy: readonly Step[];
+  /** From before the gesture began: it comes back when the gesture is cancelled. */
+  readonly laidBy: LaidBy;
   readonly view: View;
   readonly notice: Notice | null;
   readonly keeping: Keeping;
@@ -84,24 +90,25 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
       past: [],
       future: [],
       gesture: null,
-      laidBy: [],
+      laidBy: NOTHING,
       view: firstView,
       notice: null,
       keeping: 'untouched',
 
       edit(label, recipe, gesture) {
         const { document, past, previous, future, laidBy, gesture: open } = get();
-        const [next, redo, undo] = create(document, recipe, { enablePatches: true });
-        if (next === document || redo.length === 0) return;
-        const step: Step = { label, redo, undo };
+        const next = recipe(document);
+        if (next === document) return;
         const last = past.at(-1);
         const goesOn = gesture !== undefined && gesture === open && last !== undefined;
         set({
           document: next,
           previous: goesOn ? previous : document,
-          past: goesOn ? [...past.slice(0, -1), joined(last, step)] : withStep(past, step),
+          past: goesOn
+            ? [...past.slice(0, -1), { label, before: last.before, after: next }]
+            : withStep(past, { label, before: document, after: next }),
           future: [],
-          laidBy: goesOn ? laidBy : future,
+          laidBy: goesOn ? laidBy : { previous, future },
           gesture: gesture ?? null,
         });
       },
@@ -111,14 +118,14 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
       },
 
       cancelGesture() {
-        const { gesture, past, document, laidBy } = get();
+        const { gesture, past, laidBy } = get();
         const last = past.at(-1);
         if (gesture === null || !last) return;
         set({
-          document: before(document, last),
-          previous: null,
+          document: last.before,
           past: past.slice(0, -1),
-          future: laidBy,
+          previous: laidBy.previous,
+          future: laidBy.future,
           gesture: null,
         });
       },
@@ -128,7 +135,7 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
         const step = past.at(-1);
         if (!step) return;
         set({
-          document: before(document, step),
+          document: step.before,
           previous: document,
           past: past.slice(0, -1),
           future: [step, ...future],
@@ -141,7 +148,7 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
         const [step, ...rest] = future;
         if (!step) return;
         set({
-          document: after(document, step),
+          document: step.after,
           previous: document,
           past: [...past, step],
           future: rest,
@@ -158,7 +165,7 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
           past: [],
           future: [],
           gesture: null,
-          laidBy: [],
+          laidBy: NOTHING,
           view: {
             ...view,
             selected: null,

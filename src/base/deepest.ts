@@ -2,11 +2,12 @@
 interface Deep {
   readonly depth: number;
   readonly top: { readonly overhang: number };
-  readonly carcass?: { readonly worktop?: { readonly edge: number } };
+  readonly carcass?: { readonly worktop?: { readonly edge: number; readonly leftOut?: true } };
 }
 
 /** How deep a unit is behind one run, mm from the front edge of its top to the back edge of the top, or of a worktop that reaches further. */
 export function deepestOf({ depth, top, carcass }: Deep, run: { readonly crossLines: readonly unknown[] }): number {
-  const edge = run.crossLines.length > 0 ? carcass?.worktop?.edge : undefined;
-  return edge === undefined ? depth : Math.max(depth, top.overhang - edge);
+  const worktop = carcass?.worktop;
+  const made = worktop && !worktop.leftOut && run.crossLines.length > 0;
+  return made ? Math.max(depth, top.overhang - worktop.edge) : depth;
 }

@@ -5,6 +5,7 @@ import { arcOf, arcPoint, chordsOf } from './arc';
 import { type EdgePath, reachOf, walkedBack, walkedOn } from './edge-path';
 import { tenth } from './tenth';
 import { CHORD_ERROR } from './tolerance';
+import { cross2, dot2, sub2 } from './vec';
 
 export type { EdgePath } from './edge-path';
 export { bead, cavetto, chamfer, cutterOf, cymaRecta, cymaReversa, ogee, ovolo, torus } from './mouldings';
@@ -52,7 +53,26 @@ export function mouldedSection(width: number, thickness: number, arrises: Moulde
     segments.push(...path.segments);
   } else lineTo([0, thickness]);
   lineTo([0, 0]);
-  return { start: [0, 0], segments };
+  return { start: [0, 0], segments: withoutTurningBack(segments) };
+}
+
+/** Where a moulding takes the whole of the face it begins or ends on the next side: the way to the arris and straight back encloses no stuff. */
+function withoutTurningBack(segments: readonly Segment[]): readonly Segment[] {
+  const kept: Segment[] = [];
+  let before: Vec2 = [0, 0];
+  for (const segment of segments) {
+    const last = kept[kept.length - 1];
+    if (last && last.radius === undefined && segment.radius === undefined) {
+      const [there, back] = [sub2(last.to, before), sub2(segment.to, last.to)];
+      if (cross2(there, back) === 0 && dot2(there, back) < 0) {
+        kept[kept.length - 1] = segment;
+        continue;
+      }
+    }
+    if (last) before = last.to;
+    kept.push(segment);
+  }
+  return kept;
 }
 
 /**

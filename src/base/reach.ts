@@ -11,3 +11,6 @@ export function cover(reach: Reach, least: number, most: number): void {
   if (least < reach.least) reach.least = least;
   if (most > reach.most) reach.most = most;
 }
+
+/** Nothing has none. */
+export const lengthOf = ({ least, most }: Reach): number => Math.max(0, most - least);

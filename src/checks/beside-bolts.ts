@@ -85,4 +85,5 @@ export class Beside {
   }
 }
 
+/** What laps by less only touches, mm (common practice, no source). */
 const TOUCH = 0.1;

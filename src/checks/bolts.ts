@@ -10,6 +10,7 @@ import { Beside, type InTheWay, sidesOf } from './beside-bolts';
 const WASHERS: Readonly<Record<number, number>> = { 6: 12, 8: 16, 10: 20, 12: 24 };
 /** Room round a washer for the spanner, mm (common practice, no source). */
 const SPANNER = 10;
+
 /** Bolts at joins whose nut or head comes against a noggin, or a rail, that ends at the same stud. */
 export function boltRoom({
   job,

@@ -1,7 +1,7 @@
 import { cuttingCsv, partsCsv, rodCsv } from '../exports/csv';
 import { modelGlb } from '../exports/gltf';
 import { cuttingJson, drawingJson, findingsJson, partsJson, rodJson } from '../exports/json';
-import { behindSheet, elevationSheet, rodSheet } from '../exports/sheets';
+import { elevationSheet, runSheet } from '../exports/sheets';
 import { alike, elevation, newJob, rodDrawing, writeJob } from '../flow';
 import { choiceOf, OPTIONS, UsageError } from './args';
 import type { Command } from './command';
@@ -46,7 +46,7 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
     run: (args, channels) =>
       onJob(args, channels, (worked) => {
         const format = choiceOf(args, 'format', ['text', 'csv', 'json', 'svg'], 'text');
-        if (format === 'svg') return rodSheet(worked, runOf(args, worked), rodDrawing);
+        if (format === 'svg') return runSheet(worked, runOf(args, worked), rodDrawing);
         const asked = args.options.run === undefined ? worked : onlyRun(worked, runOf(args, worked));
         return { text: rodText, csv: rodCsv, json: rodJson }[format](asked);
       }),
@@ -73,7 +73,7 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
         const format = choiceOf(args, 'format', ['svg', 'json'], 'svg');
         const run = runOf(args, worked);
         if (format === 'json') return drawingJson(elevation(worked, run, kind));
-        if (kind === 'behind') return behindSheet(worked, run, (made, one) => elevation(made, one, 'behind'));
+        if (kind === 'behind') return runSheet(worked, run, (made, one) => elevation(made, one, 'behind'));
         return elevationSheet(worked, run, kind, elevation);
       }),
   },

@@ -1,4 +1,5 @@
 import { figures } from '../base/figure';
+import { layoutWords } from '../exports/layout-words';
 import { siteRows } from '../exports/making';
 import { rooms } from '../flow';
 import type { Design } from '../vocabulary/design';
@@ -71,13 +72,7 @@ function fewer(layouts: readonly Layout[], size: (mm: number) => string): string
   const [best] = layouts;
   if (!now || !best || best.spacers >= now.spacers)
     return `${now?.spacers ?? 0} different spacers; no layout within the decisions needs fewer\n`;
-  const set = best.decisions.map(({ kind, key, value }) => {
-    const field = rooms.find((room) => room.kind === kind)?.fields[key];
-    const option = field?.kind === 'choice' ? field.options.find((one) => one.value === value)?.label : undefined;
-    const shown = field?.kind === 'length' && typeof value === 'number' ? size(value) : String(value);
-    return `${field?.label ?? key}: ${option ?? shown}`;
-  });
-  return `${now.spacers} different spacers; with ${set.join('; ')} it would be ${best.spacers}\n`;
+  return `${now.spacers} different spacers; ${best.spacers} with: ${layoutWords(best, rooms, size)}\n`;
 }
 
 /** The order of assembly, a line for each step. */

@@ -3,9 +3,9 @@ import type { Drawing } from '../vocabulary/drawing';
 import type { Job } from '../vocabulary/job';
 import { fitsSmallest, type SheetInfo, sheetSvg } from './svg';
 
-/** The elevations of a run, in the order of a job's sheets. */
+/** The elevations of a run that make one set, in the order of a job's sheets. */
 const ELEVATIONS = ['front', 'framing'] as const;
-export type ElevationKind = (typeof ELEVATIONS)[number];
+type OfSet = (typeof ELEVATIONS)[number];
 
 /** A sheet that small workshops can still print: all of a job's sheets are at least this when one can't be smaller. */
 const USUAL = 'A3';
@@ -29,20 +29,15 @@ type Drawable = Pick<Design, 'job' | 'rod'>;
 export function elevationSheet<D extends Drawable>(
   made: D,
   run: string,
-  kind: ElevationKind,
-  draw: (made: D, run: string, kind: ElevationKind) => Drawing,
+  kind: OfSet,
+  draw: (made: D, run: string, kind: OfSet) => Drawing,
 ): string {
   const set = made.rod.runs.flatMap(({ id }) => ELEVATIONS.map((one) => draw(made, id, one)));
   return oneOf(set, draw(made, run, kind), made.job);
 }
 
-/** A run from behind on its sheet, numbered among those of the job. `draw` is the flow's `elevation` from behind. */
-export function behindSheet<D extends Drawable>(made: D, run: string, draw: (made: D, run: string) => Drawing): string {
-  return rodSheet(made, run, draw);
-}
-
-/** The rod of one run on its sheet, numbered among the rods of the job. `draw` is the flow's `rodDrawing`. */
-export function rodSheet<D extends Drawable>(made: D, run: string, draw: (made: D, run: string) => Drawing): string {
+/** The rod of one run, or the run from behind, on its sheet: numbered among those of all runs. `draw` is the flow's. */
+export function runSheet<D extends Drawable>(made: D, run: string, draw: (made: D, run: string) => Drawing): string {
   const set = made.rod.runs.map(({ id }) => draw(made, id));
   return oneOf(set, draw(made, run), made.job);
 }

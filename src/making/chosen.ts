@@ -31,6 +31,8 @@ export interface Wanted {
 export const NOISE = 1e-6;
 /** Frame timber is held with 5 mm screws (trade, from memory); it is thicker than this. */
 const STOUT = 30;
+/** No counterbore is deeper than this part of what is held (common practice, no source). */
+export const DEEPEST = 0.5;
 /** Lengths to be bought are asked for in steps of this, mm: so screws and pins are sold (common practice, no source). */
 const SOLD_BY = 5;
 

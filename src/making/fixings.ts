@@ -1,3 +1,5 @@
+import { UP } from '../base/place';
+import { extentOf } from '../base/solid/extent';
 import type { Fixing } from '../vocabulary/book';
 import type { Design } from '../vocabulary/design';
 import type { Fixings, PartFixing } from '../vocabulary/making';
@@ -88,7 +90,15 @@ const LEAST_OVER_POINT = 5;
 function beyondOf(part: Part, { where, endGrain, into, through }: Hold, around: Around): number | undefined {
   // Screws through a neighbour into an end, or skewed, go in along the piece: there is stuff enough.
   if (where.at === 'ends' || endGrain) return undefined;
-  return into === 'itself' ? part.size.thickness - LEAST_OVER_POINT : stuffBeyond(part, through, around);
+  if (into === 'itself') return thicknessAhead(part) - LEAST_OVER_POINT;
+  return stuffBeyond(part, through, around);
+}
+
+/** How thick a part is the way a screw goes that comes from below or from inside: a board through its thickness, a rail upward. mm. */
+function thicknessAhead(part: Part): number {
+  if (part.shape.kind === 'board') return part.size.thickness;
+  const [low, high] = extentOf(part, UP);
+  return high - low;
 }
 
 function adhesive(

@@ -1,23 +1,24 @@
 import { tenth } from '../base/tenth';
 import type { Fixing } from '../vocabulary/book';
 import type { Hold } from '../vocabulary/part';
-import { best, type Chosen, downToSold, lengthInWords } from './chosen';
+import { best, type Chosen, DEEPEST, downToSold, lengthInWords } from './chosen';
 import { screwFor } from './wood-screws';
 
 /** Brads: 2.5 to 3 times what they hold (trade, from memory). */
 const BRAD = { least: 2.5, usual: 3, rule: 'brad 2.5–3 × what it holds (trade, from memory)' };
-/** The longest are of 16 gauge: 38 to 64 mm (trade, from memory). */
+/** The longest that are usual are of 16 gauge: 38 to 64 mm (trade, from memory). */
 const LONGEST = 64;
 /** The shortest that are sold, mm (common practice, no source). */
 const SHORTEST = 15;
 /** A head under a pellet lies so deep, mm: enough glue line, and enough to pare flush (common practice, no source). */
 const PELLET = 8;
-/** No counterbore is deeper than this part of the piece (common practice, no source). */
-const DEEPEST = 0.5;
-const TOO_THICK = `too thick for pins, of which the longest is ${LONGEST} (16 gauge; trade, from memory)`;
+
+/** The longest pin there is, mm: of the usual ones, or of the stock book. */
+const longestIn = (book: readonly Fixing[]): number =>
+  Math.max(LONGEST, ...book.flatMap(({ kind, length }) => (kind === 'brad' ? [length] : [])));
 
 /** Whether pins are long enough for so much stuff, mm; what is thicker is screwed. */
-export const pinned = (through: number): boolean => BRAD.least * through <= LONGEST;
+export const pinned = (through: number, book: readonly Fixing[]): boolean => BRAD.least * through <= longestIn(book);
 
 /**
  * The pin for so much stuff; `beyond`: how much there is behind it. A pin can't be let in: what is too thick for the longest is screwed
@@ -28,11 +29,12 @@ export function pinFor(hold: Pick<Hold, 'through' | 'endGrain'>, beyond: number,
   const { rule } = BRAD;
   const own = book.filter((f) => f.kind === 'brad');
   const wanted = { least: BRAD.least * through, usual: BRAD.usual * through, most: through + beyond };
-  if (!pinned(through)) return pelleted(hold, beyond, book);
+  const longest = longestIn(book);
+  if (!pinned(through, book)) return pelleted(hold, beyond, book);
   const item = best(own, wanted, through);
   if (item) return { item, name: item.name, rule };
   if (through <= 0) return { name: 'Brad, length to suit, to be bought', rule };
-  if (wanted.most >= wanted.least) return { name: `Brad, ${lengthInWords(wanted, LONGEST)}, to be bought`, rule };
+  if (wanted.most >= wanted.least) return { name: `Brad, ${lengthInWords(wanted, longest)}, to be bought`, rule };
   const length = downToSold(wanted.most);
   if (length < SHORTEST || length <= through)
     return { name: 'Too little behind for pins: glue and cramp', rule, none: true, glued: true };
@@ -47,7 +49,7 @@ function pelleted(
   book: readonly Fixing[],
 ): Chosen {
   const screw = screwFor({ through: through - PELLET, endGrain }, beyond, book);
-  const rule = `${TOO_THICK}; ${screw.rule}`;
+  const rule = `too thick for pins, of which the longest is ${longestIn(book)} (16 gauge to ${LONGEST}; trade, from memory); ${screw.rule}`;
   // Let in deeper than that it holds by too little of the piece.
   if (screw.none || screw.coach || PELLET + (screw.sunk ?? 0) > DEEPEST * through)
     return { name: 'Too thick for pins: glue and screw from behind', rule, none: true, glued: true };

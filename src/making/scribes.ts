@@ -3,7 +3,6 @@ import { deepestOf } from '../base/deepest';
 import { extentOf } from '../base/solid/extent';
 import { fromSquareDeg } from '../base/square';
 import { radians } from '../base/vec';
-import type { CarcassWorktop } from '../vocabulary/carcass';
 import type { Job } from '../vocabulary/job';
 import type { Notch, Scribe } from '../vocabulary/making';
 import type { Part } from '../vocabulary/part';
@@ -42,7 +41,8 @@ export function wallScribes(job: Job, rod: Rod): readonly Scribe[] {
     const askew = wall ? fromSquareDeg(wall.directionDeg, run.along) : 0;
     if (Math.abs(askew) > MOST_ASKEW_DEG) return [];
     const perDepth = Math.abs(Math.tan(radians(askew)));
-    const all = perDepth * deepestOf(rod, run);
+    const deep = deepestOf(rod, run);
+    const all = perDepth * deep;
     const lean = Math.abs(Math.tan(radians(wall?.leanDeg ?? 0)));
     // Turned counter-clockwise, a wall at the right end comes nearer as it goes back: the unit touches there and gapes in front.
     const gapesInFront = askew !== 0 && askew > 0 === (side === 'right');
@@ -64,25 +64,28 @@ export function wallScribes(job: Job, rod: Rod): readonly Scribe[] {
         most: (gapesInFront ? all : perDepth * rod.depth) + (gapesAbove ? lean * rod.height : 0),
         left,
       },
-      ...atWorktop(rod, run, ({ high }, own) => ({
+      ...worktopAt(rod, run, side).map(({ high, from, to }) => ({
         where: `end of the worktop, ${at}`,
         run: run.id,
-        length: own,
-        most: (gapesInFront ? perDepth * own : all) + lean * (gapesAbove ? high : rod.height - high),
+        length: to - from,
+        most: perDepth * (gapesInFront ? deep - from : to) + lean * (gapesAbove ? high : rod.height - high),
         left,
       })),
     ];
   });
 }
 
-/** Of the worktop behind a run, where there is one, by its depth from the back of the front frame. */
-function atWorktop(
-  { carcass }: Rod,
-  run: RodRun,
-  of: (worktop: CarcassWorktop, depth: number) => Scribe,
-): readonly Scribe[] {
-  const worktop = run.crossLines.length > 0 ? carcass?.worktop : undefined;
-  return carcass && worktop && !worktop.leftOut ? [of(worktop, carcass.front - worktop.edge)] : [];
+/** The worktop that comes up to an end of a run: its height, and from where to where it lies back from the top's front edge. None, or one. */
+function worktopAt(
+  { carcass, top }: Rod,
+  { crossLines }: RodRun,
+  side: 'left' | 'right',
+): readonly { readonly high: number; readonly from: number; readonly to: number }[] {
+  const worktop = carcass?.worktop;
+  const last = side === 'left' ? crossLines[0] : crossLines[crossLines.length - 1];
+  // Before a join no cross frame may stand near the end: then no worktop does.
+  if (!carcass || !worktop || worktop.leftOut || last?.why !== 'end') return [];
+  return [{ high: worktop.high, from: top.overhang - carcass.front, to: top.overhang - worktop.edge }];
 }
 
 /**

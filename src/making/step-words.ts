@@ -1,3 +1,4 @@
+import type { Fixing } from '../vocabulary/book';
 import type { Hold, Part } from '../vocabulary/part';
 import type { Batch } from './order';
 import { pinned } from './pins';
@@ -38,7 +39,8 @@ const VERBS: Readonly<Record<Hold['by'], string>> = {
 };
 
 /** What is too thick for pins is screwed, as the fixings say. */
-const verbFor = ({ by, through }: Hold): string => VERBS[by === 'brad' && !pinned(through) ? 'screw' : by];
+const verbFor = ({ by, through }: Hold, book: readonly Fixing[]): string =>
+  VERBS[by === 'brad' && !pinned(through, book) ? 'screw' : by];
 
 const comesWith = ({ hardware = [] }: Part, what: RegExp): boolean => hardware.some((one) => what.test(one.what));
 
@@ -66,9 +68,9 @@ const OTHERWISE: readonly {
 ];
 
 /** How a batch is put on, by how most of its parts are held: "glue and screw"; "fix" where nothing is said. */
-export function verbOf(batch: Batch): string {
+export function verbOf(batch: Batch, book: readonly Fixing[]): string {
   const ways = batch.map(({ holds = [] }) => {
-    const all = [...new Set(holds.map(verbFor))].filter((verb) => verb !== 'glue');
+    const all = [...new Set(holds.map((hold) => verbFor(hold, book)))].filter((verb) => verb !== 'glue');
     // What is bolted besides is bolted to the next section, when both stand there.
     const verbs = all.length > 1 ? all.filter((verb) => verb !== 'bolt') : all;
     const glued = holds.some((hold) => hold.glue !== undefined || hold.by === 'glue');
@@ -107,12 +109,12 @@ export function basesOf(
 
 /**
  * What is done with a batch: "screw 2 shelves to the bearers"; what is loose is laid on its supports, and what has hinges hung, when the rest
- * is on. `bases`: what it is put on.
+ * is on. `bases`: what it is put on; `book`: the fixings of the stock book.
  */
-export function puttingOn(batch: Batch, bases: (some: Batch) => string): string {
+export function puttingOn(batch: Batch, bases: (some: Batch) => string, book: readonly Fixing[]): string {
   const rest = batch.filter((part) => OTHERWISE.every(({ is }) => !is(part)));
   return [
-    ...(rest.length > 0 ? [`${verbOf(rest)} ${contentsOf(rest)}${bases(rest)}`] : []),
+    ...(rest.length > 0 ? [`${verbOf(rest, book)} ${contentsOf(rest)}${bases(rest)}`] : []),
     ...OTHERWISE.flatMap(({ is, say }) => {
       const some = batch.filter(is);
       return some.length > 0 ? [say(contentsOf(some), some.length === 1 ? 'its' : 'their')] : [];

@@ -31,11 +31,12 @@ export function stepsOf(made: Design, touching: Touching): readonly Step[] {
 
 /** Puts one section together. A part that touches nothing of its own section waits for the site. */
 function onBench(
-  { parts }: Design,
+  { parts, job }: Design,
   id: string,
   by: ReadonlyMap<string, Part>,
   touching: Touching,
 ): { readonly steps: readonly Told[] } {
+  const { fixings } = job.stock;
   const own = parts.filter((p) => p.inSection === id);
   const before = new Set<string>();
   const { batches } = putOn(afterWhatTheyStandOn(groupsOf(own, parts), touching), new Set(), touching);
@@ -47,8 +48,8 @@ function onBench(
     begun.add(run);
     const bases = (some: Batch): string => basesOf(some, before, by, touching);
     const words = isNew
-      ? `${verbOf(batch)} ${contentsOf(batch)} together on the bench${where}; equal diagonals say that it is square${bases(batch) && `, then fix it${bases(batch)}`}`
-      : `${puttingOn(batch, bases)}${where}${scribing(batch)}`;
+      ? `${verbOf(batch, fixings)} ${contentsOf(batch)} together on the bench${where}; equal diagonals say that it is square${bases(batch) && `, then fix it${bases(batch)}`}`
+      : `${puttingOn(batch, bases, fixings)}${where}${scribing(batch)}`;
     for (const { mark } of batch) before.add(mark);
     return { place: 'workshop', section: id, parts: marksOf(batch), what: sentence(words) };
   });
@@ -69,17 +70,18 @@ const scribing = (batch: Batch): string =>
 
 /** What was carried in loose, from the frame outward. */
 function onSite(
-  { parts }: Design,
+  { parts, job }: Design,
   left: readonly Part[],
   placed: Set<string>,
   by: ReadonlyMap<string, Part>,
   touching: Touching,
 ): readonly Told[] {
+  const { fixings } = job.stock;
   const before = new Set(placed);
   const { batches, loose } = putOn(afterWhatTheyStandOn(groupsOf(left, parts), touching), placed, touching);
   const steps = batches.map((batch): Told => {
     const bases = (some: Batch): string => basesOf(some, before, by, touching);
-    const words = `${puttingOn(batch, bases)}${scribed(batch)}`;
+    const words = `${puttingOn(batch, bases, fixings)}${scribed(batch)}`;
     for (const { mark } of batch) before.add(mark);
     return { place: 'site', parts: marksOf(batch), what: sentence(words) };
   });

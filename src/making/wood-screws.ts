@@ -1,7 +1,7 @@
 import { tenth } from '../base/tenth';
 import type { Fixing } from '../vocabulary/book';
 import type { Hold } from '../vocabulary/part';
-import { best, type Chosen, downToSold, lengthInWords, upToSold, type Wanted } from './chosen';
+import { best, type Chosen, DEEPEST, downToSold, lengthInWords, upToSold, type Wanted } from './chosen';
 
 /** Screws: 2 to 2.5 times what they go through, so that at least half is in the base (joinery textbooks, from memory). */
 const SCREW = {
@@ -24,8 +24,6 @@ const END_GRAIN = {
 /** Longest and shortest usual wood screw, mm (common practice, no source). */
 const LONGEST = 150;
 const SHORTEST = 15;
-/** No counterbore for a screw of the book is deeper than this part of what it goes through (common practice, no source). */
-const DEEPEST = 0.5;
 
 type Driven = Pick<Hold, 'through' | 'endGrain'>;
 

@@ -1,4 +1,5 @@
 import { boundsOf, flatten } from '../base/outline';
+import { isSquare } from '../base/solid/corners';
 import { endSection } from '../base/solid/hollows';
 import type { EndPlane, Stick } from '../vocabulary/shape';
 import { EDGE_NAMES, endCutOf, SQUARE_CUT } from './end-cut';
@@ -38,7 +39,5 @@ export function measureStick(stick: Stick, edgeNames: readonly [string, string] 
 }
 
 const BOTH_SQUARE: Measure['ends'] = [SQUARE_CUT, SQUARE_CUT];
-
-const isSquare = ({ perAcross, perOut }: EndPlane): boolean => perAcross === 0 && perOut === 0;
 
 const at = (plane: EndPlane, u: number, v: number): number => plane.at + plane.perAcross * u + plane.perOut * v;

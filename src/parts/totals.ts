@@ -1,5 +1,5 @@
 import { UP } from '../base/place';
-import { nothing } from '../base/reach';
+import { lengthOf, nothing } from '../base/reach';
 import { widenBy } from '../base/solid/extent';
 import type { StockItem } from '../vocabulary/book';
 import type { MaterialTotal, Totals } from '../vocabulary/design';
@@ -41,14 +41,13 @@ export function totalsOf(parts: readonly Part[], itemOf: (material: string) => S
 type Summed<T> = { -readonly [K in keyof T]: T[K] };
 
 function overallOf(parts: readonly Part[]): Totals['overall'] {
-  if (parts.length === 0) return { length: 0, depth: 0, height: 0 };
   const [x, y, z] = [nothing(), nothing(), nothing()];
   for (const part of parts) {
     widenBy(x, part, X);
     widenBy(y, part, Y);
     widenBy(z, part, UP);
   }
-  return { length: x.most - x.least, depth: y.most - y.least, height: z.most - z.least };
+  return { length: lengthOf(x), depth: lengthOf(y), height: lengthOf(z) };
 }
 
 const X: Vec3 = [1, 0, 0];

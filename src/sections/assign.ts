@@ -2,6 +2,7 @@ import { alongFace } from '../base/along';
 import { SAME_LENGTH } from '../base/tolerance';
 import type { Part, PartDraft } from '../vocabulary/part';
 import type { RodRun } from '../vocabulary/rod';
+import { meetsAt } from './lying';
 
 /**
  * Says of each draft when it is fitted: on site when its room says so, when it crosses a join, or when it is mitred with a neighbour
@@ -23,8 +24,8 @@ export function fittings(runs: readonly RodRun[]): (draft: PartDraft) => Pick<Pa
 
 const ON_SITE = { fitted: 'site' } as const;
 
-function meetsJoin({ meets }: PartDraft, run: RodRun, before: RodRun | undefined): boolean {
+function meetsJoin(draft: PartDraft, run: RodRun, before: RodRun | undefined): boolean {
   const left = run.left.kind === 'corner' && before?.joinAtRight !== undefined;
   const right = run.right.kind === 'corner' && run.joinAtRight !== undefined;
-  return ((meets === 'left' || meets === 'both') && left) || ((meets === 'right' || meets === 'both') && right);
+  return (left && meetsAt(draft, 'left')) || (right && meetsAt(draft, 'right'));
 }

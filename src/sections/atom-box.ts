@@ -1,5 +1,5 @@
 import { cover, nothing } from '../base/reach';
-import { eachCornerInPlan } from '../base/solid/corners';
+import { eachCornerInPlan, isSquare } from '../base/solid/corners';
 import type { Outline } from '../vocabulary/geometry';
 import type { RodRun } from '../vocabulary/rod';
 import { type Compass, Growing, isEmpty, type Room } from './compass';
@@ -27,7 +27,7 @@ export class Box {
     if (!this.mitred) {
       cover(this.x, from, to);
       cover(this.d, back, fore);
-    } else if (isSquare(lying)) {
+    } else if (isPlain(lying)) {
       this.room.line(this.run, from, back, fore);
       this.room.line(this.run, to, back, fore);
     } else this.within(lying, low, high);
@@ -63,12 +63,10 @@ export class Box {
 }
 
 /** Cut square, and lying along or across the run, or standing with a rectangle for its section: four corners tell it. */
-const isSquare = ({ part: { shape, place } }: Lying): boolean =>
+const isPlain = ({ part: { shape, place } }: Lying): boolean =>
   shape.kind === 'stick' &&
-  !shape.start.perAcross &&
-  !shape.start.perOut &&
-  !shape.end.perAcross &&
-  !shape.end.perOut &&
+  isSquare(shape.start) &&
+  isSquare(shape.end) &&
   (Math.abs(place.along[2]) < 0.5 || isRectangle(shape.section));
 
 function isRectangle({ start, segments }: Outline): boolean {

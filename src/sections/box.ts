@@ -1,5 +1,5 @@
 import { level, UP } from '../base/place';
-import { cover, nothing } from '../base/reach';
+import { cover, lengthOf, nothing } from '../base/reach';
 import { widenBy } from '../base/solid/extent';
 import { dot2 } from '../base/vec';
 import type { Vec2 } from '../vocabulary/geometry';
@@ -43,7 +43,7 @@ export function boxOf(parts: readonly Part[], rod: Rod, pieces: Section['pieces'
     cover(long, x, x);
     cover(deep, d, d);
   }
-  return { length: long.most - long.least, depth: deep.most - deep.least, height: high.most - high.least };
+  return { length: lengthOf(long), depth: lengthOf(deep), height: lengthOf(high) };
 }
 
 /** As far as a piece of a run reaches before it is scribed to a wall, on its frame line in plan. */

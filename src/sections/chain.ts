@@ -70,7 +70,10 @@ export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
       if (reach.from === reach.to) single.push(piece);
       else {
         const list = spans.get(first + reach.from) ?? [];
-        list.push({ last: first + reach.to, atom: atomOf(compass, run, [piece], -Infinity, Infinity, true) });
+        list.push({
+          last: first + reach.to,
+          atom: atomOf({ compass, run, parts: [piece], from: -Infinity, to: Infinity, mitred: true }),
+        });
         spans.set(first + reach.from, list);
       }
     }
@@ -82,7 +85,8 @@ export function chainOf(rod: Rod, lying: LyingByRun, places: Places): Chain {
     const waits = waitsIn(mine);
     for (let k = 1; k < edges.length; k++) {
       const scribe = { left: k === 1, right: k === edges.length - 1 };
-      atoms.push(atomOf(compass, run, between[k - 1], edges[k - 1], edges[k], mitred(k), waits, scribe));
+      const [from, to] = [edges[k - 1], edges[k]];
+      atoms.push(atomOf({ compass, run, parts: between[k - 1], from, to, mitred: mitred(k), waits, scribe }));
     }
     spots.push(...here, last);
   });

@@ -76,23 +76,25 @@ export function inFewestSections<L extends Laid, M extends Made>(shop: Workshop<
   const lying = layAlong(whole.rod, whole.drafts, shop.weigh);
   const choose = choosing(lying);
   const known = new Map<string, Load>();
-  let best: Tried<M> | undefined;
-  let tries = 0;
-  while (tries++ < MOST_TRIES) {
-    const parting = choose(known);
-    const tried = make(parting, known);
-    if (!best || tried.over < best.over) best = tried;
-    if (tried.over <= parting.over) break;
+  let parting = choose(known);
+  let tried = make(parting, known);
+  let best = tried;
+  let tries = 1;
+  while (tried.over > parting.over && tries++ < MOST_TRIES) {
+    parting = choose(known);
+    tried = make(parting, known);
+    if (tried.over < best.over) best = tried;
   }
   const least = withoutMadeAnew(lying, whole.rod.runs);
-  if (!best || !least) return best?.made ?? shop.make(whole);
-  // What is made anew once there are joins may lie otherwise than in the whole: without it, could fewer do?
+  if (!least) return best.made;
+  // What is made anew once there are joins may lie otherwise than in the whole: without it, could fewer do? What was weighed so far was
+  // weighed with it, where other joins put it: so this begins with nothing known.
   const challenge = choosing(least);
   const found = new Map<string, Load>();
   while (tries++ < MOST_TRIES) {
-    const parting = challenge(found);
+    parting = challenge(found);
     if (parting.keys.length >= best.sections || parting.over > best.over) break;
-    const tried = make(parting, found);
+    tried = make(parting, found);
     if (tried.over <= best.over) best = tried;
   }
   return best.made;

@@ -76,6 +76,10 @@ function lyingIn(part: PartDraft, weightKg: number, run: RodRun, frameDepth: num
   };
 }
 
+/** Whether it is mitred or joined with a neighbour's at that end of its run. */
+export const meetsAt = ({ meets }: Pick<PartDraft, 'meets'>, side: 'left' | 'right'): boolean =>
+  meets === side || meets === 'both';
+
 /** Whether it is divided where a join is made. */
 export const divides = ({ whole }: Lying): boolean => !whole;
 
@@ -95,7 +99,7 @@ export function reachOf(
   while (from < lines.length && lines[from] <= lying.from) from++;
   let to = from;
   while (to < lines.length && lines[to] < lying.to) to++;
-  const meets = (side: 'left' | 'right'): boolean => corners[side] && (lying.meets === side || lying.meets === 'both');
+  const meets = (side: 'left' | 'right'): boolean => corners[side] && meetsAt(lying, side);
   // It may end short of the corner and yet be joined to the neighbour's: a butted top.
   return { from: meets('left') ? -1 : from, to: meets('right') ? lines.length + 1 : to };
 }

@@ -1,8 +1,8 @@
-import { cover, nothing } from '../base/reach';
+import { cover, lengthOf, nothing } from '../base/reach';
 import type { RodRun } from '../vocabulary/rod';
-import type { Atom } from './atoms';
+import type { Atom, Content } from './atoms';
 import { type Chain, isJoin, type Spot } from './chain';
-import { type Compass, isEmpty, ownOf, type Room } from './compass';
+import { type Compass, ownOf, type Room } from './compass';
 import type { Load } from './limits';
 
 /** What the setting-out knows of a frame that is made shorter. mm along the run. */
@@ -27,40 +27,35 @@ export function loadOfStretch(
     const { run } = atoms[first];
     let next = first + 1;
     while (next < to && atoms[next].run === run) next++;
-    const pieces = atoms.slice(first, next);
     const frame = frameOf(run, spots[first], spots[next]);
     const stands = standsBehind(run, frame, shorter.leastBehind);
+    // What is mitred with a neighbour at a corner that is parted waits for it.
+    const left = first === from && spots[from].kind === 'corner';
+    const right = next === to && spots[to].kind === 'corner';
+    const pieces = atoms.slice(first, next).map((atom) => atom.without(left, right));
     weightKg += weightOf(pieces, frame, shorter);
     if (!stands) {
-      weightKg -= sum(pieces, (atom) => atom.behindKg);
+      weightKg -= sum(pieces, (piece) => piece.behindKg);
       if (first === from) weightKg -= spots[from].behindRight;
       if (next === to) weightKg -= spots[to].behindLeft;
     }
-    // What is mitred with a neighbour at a corner that is parted waits for it.
-    const left = first === from && spots[from].kind === 'corner' ? sum(pieces, (atom) => atom.waitsLeft) : 0;
-    const right = next === to && spots[to].kind === 'corner' ? sum(pieces, (atom) => atom.waitsRight) : 0;
-    weightKg -= Math.max(left, right);
     // By the frame's pieces, as the box of what is made is told.
     const length = frame.to - frame.from;
     if (length > longest.length) longest = { run, length };
-    // What waits takes no room.
-    for (const atom of pieces) {
-      rooms.push(left > 0 || right > 0 ? (atom.bare ?? atom.front) : atom.front);
-      if (stands) rooms.push(atom.behind);
-    }
+    for (const piece of pieces) rooms.push(...(stands ? [piece.front, piece.behind] : [piece.front]));
     first = next;
   }
   for (let k = from; k < to; k++)
     for (const { last, atom } of spans.get(k) ?? [])
       if (last < to) {
-        weightKg += atom.weightKg;
-        rooms.push(atom.front, atom.behind);
+        weightKg += atom.whole.weightKg;
+        rooms.push(atom.whole.front, atom.whole.behind);
       }
   return boxed(rooms, compass, longest.run, weightKg);
 }
 
 /** What lies between two neighbouring spots, as a load of its own. */
-export const loadOfAtom = ({ front, behind, run, weightKg }: Atom, compass: Compass): Load =>
+export const loadOfAtom = ({ run, whole: { front, behind, weightKg } }: Atom, compass: Compass): Load =>
   boxed([front, behind], compass, run, weightKg);
 
 /** Whether a carcass stands behind a piece of a run: where the room that the cross frames of the whole have there is long enough. */
@@ -81,16 +76,16 @@ const frameOf = (run: RodRun, left: Spot, right: Spot): Frame => ({
 });
 
 /** The pieces of one run, their studs stood anew in the frame, kg. */
-function weightOf(pieces: readonly Atom[], { from, to }: Frame, shorter: Shorter): number {
-  const needed = pieces.flatMap((atom) => atom.needed);
-  const studKg = Math.max(...pieces.map((atom) => atom.studKg));
-  return sum(pieces, (atom) => atom.weightKg - atom.byCentresKg) + shorter.studs(from, to, needed) * studKg;
+function weightOf(pieces: readonly Content[], { from, to }: Frame, shorter: Shorter): number {
+  const needed = pieces.flatMap((piece) => piece.needed);
+  const studKg = Math.max(...pieces.map((piece) => piece.studKg));
+  return sum(pieces, (piece) => piece.weightKg - piece.byCentresKg) + shorter.studs(from, to, needed) * studKg;
 }
 
-const sum = (atoms: readonly Atom[], of: (atom: Atom) => number): number => atoms.reduce((s, atom) => s + of(atom), 0);
+const sum = (pieces: readonly Content[], of: (piece: Content) => number): number =>
+  pieces.reduce((s, piece) => s + of(piece), 0);
 
 function boxed(rooms: readonly Room[], compass: Compass, run: RodRun, weightKg: number): Load {
-  if (rooms.every(isEmpty)) return { length: 0, depth: 0, height: 0, weightKg };
   const own = ownOf(compass, run);
   const [long, deep, high] = [nothing(), nothing(), nothing()];
   for (const { reaches, height } of rooms) {
@@ -98,5 +93,5 @@ function boxed(rooms: readonly Room[], compass: Compass, run: RodRun, weightKg: 
     cover(deep, reaches[own.front].least, reaches[own.front].most);
     cover(high, height.least, height.most);
   }
-  return { length: long.most - long.least, depth: deep.most - deep.least, height: high.most - high.least, weightKg };
+  return { length: lengthOf(long), depth: lengthOf(deep), height: lengthOf(high), weightKg };
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MOST_STEPS } from '../../app/store/history';
 import { createAppStore } from '../../app/store/store';
-import { setAt } from '../../src/job/edits';
+import { addRun, removeRun, setAt, setElement } from '../../src/job/edits';
 import { sampleJob } from './sample';
 
 const fresh = () => createAppStore(sampleJob(), 'first');
@@ -32,7 +32,7 @@ describe('edit, undo, redo', () => {
     expect(store.getState().document.unit.plan).toBe(unit.plan);
   });
 
-  it('takes a recipe that returns a new job', () => {
+  it('changes the whole job at once, there and back', () => {
     const store = fresh();
     store.getState().edit('Name', (job) => ({ ...job, name: 'Long bar' }));
     expect(store.getState().document.name).toBe('Long bar');
@@ -53,8 +53,7 @@ describe('edit, undo, redo', () => {
   it('leaves no step when the recipe throws', () => {
     const store = fresh();
     const fail = () =>
-      store.getState().edit('Bad', (job) => {
-        job.unit.height = 1;
+      store.getState().edit('Bad', () => {
         throw new Error('stop');
       });
     expect(fail).toThrow('stop');
@@ -81,9 +80,7 @@ describe('edit, undo, redo', () => {
 
   it('undoes lists: adding and removing a run', () => {
     const store = fresh();
-    store.getState().edit('Remove run', (job) => {
-      job.unit.plan.runs.shift();
-    });
+    store.getState().edit('Remove run', (job) => removeRun(job, 0));
     expect(store.getState().document.unit.plan.runs).toHaveLength(1);
     store.getState().undo();
     expect(store.getState().document).toEqual(sampleJob());
@@ -109,10 +106,10 @@ describe('edit, undo, redo', () => {
         for (const { kind, value } of edits) {
           store.getState().edit(kind, (job) => {
             const { runs } = job.unit.plan;
-            if (kind === 'height') job.unit.height = value;
-            if (kind === 'add') runs.push({ length: value, over: 'frame', deflectionDeg: 0, through: 'this' });
-            if (kind === 'remove' && runs.length > 1) runs.splice(value % runs.length, 1);
-            if (kind === 'room') (job.unit.elements.pillar as Record<string, number>).width = value;
+            if (kind === 'height') return setAt(job, '/unit/height', value);
+            if (kind === 'add') return addRun(job, runs.length, { length: value, over: 'frame', through: 'this' });
+            if (kind === 'room') return setElement(job, 'pillar', 'width', value);
+            return runs.length > 1 ? removeRun(job, value % runs.length) : job;
           });
           if (store.getState().document !== jobs.at(-1)) jobs.push(store.getState().document);
         }
@@ -138,7 +135,6 @@ describe('gestures', () => {
     store.getState().endGesture();
     const { past } = store.getState();
     expect(past).toHaveLength(1);
-    expect(past[0]?.redo).toHaveLength(1);
     expect(store.getState().previous).toBe(start);
     store.getState().undo();
     expect(store.getState().document).toEqual(start);
@@ -149,20 +145,8 @@ describe('gestures', () => {
   it('joins moves that touch different places', () => {
     const store = fresh();
     setHeight(store, 1000, 'g');
-    store.getState().edit(
-      'Depth',
-      (job) => {
-        job.unit.depth = 500;
-      },
-      'g',
-    );
-    store.getState().edit(
-      'Run',
-      (job) => {
-        job.unit.plan.runs.pop();
-      },
-      'g',
-    );
+    store.getState().edit('Depth', (job) => setAt(job, '/unit/depth', 500), 'g');
+    store.getState().edit('Run', (job) => removeRun(job, 1), 'g');
     expect(store.getState().past).toHaveLength(1);
     store.getState().undo();
     expect(store.getState().document).toEqual(sampleJob());
@@ -200,6 +184,32 @@ describe('gestures', () => {
     expect(store.getState().future).toEqual([]);
     store.getState().cancelGesture();
     expect(store.getState().past).toHaveLength(1);
+  });
+
+  it('still tells what the last edit changed when a gesture after it is cancelled', () => {
+    const store = fresh();
+    const start = store.getState().document;
+    setHeight(store, 1050);
+    const changed = store.getState().document;
+    setHeight(store, 1000, 'g');
+    setHeight(store, 900, 'g');
+    expect(store.getState().previous).toBe(changed);
+    store.getState().cancelGesture();
+    expect(store.getState().document).toBe(changed);
+    expect(store.getState().previous).toBe(start);
+  });
+
+  it('begins anew with another gesture: what the one before laid by is not given back', () => {
+    const store = fresh();
+    setHeight(store, 1050);
+    store.getState().undo();
+    setHeight(store, 1000, 'a');
+    const afterFirst = store.getState().document;
+    setHeight(store, 900, 'b');
+    store.getState().cancelGesture();
+    expect(store.getState().document).toBe(afterFirst);
+    expect(store.getState().previous).toEqual(sampleJob());
+    expect(store.getState().future).toEqual([]);
   });
 
   it('leaves what was undone before a cancelled gesture to be done again', () => {

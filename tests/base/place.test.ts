@@ -1,19 +1,40 @@
 import { expect, test } from 'vitest';
-import { level, onFace, placeLying, placeOf, placeStanding, UP } from '../../src/base/place';
-import { heading } from '../../src/base/vec';
-import type { Vec2 } from '../../src/vocabulary/geometry';
+import { type Face, placeLying, placeStanding } from '../../src/base/place';
+import type { Place } from '../../src/vocabulary/geometry';
 
-const faceAt = (deg: number, origin: Vec2) => {
-  const along = heading(deg);
-  return { origin, along, front: [along[1], -along[0]] as const };
+/** Along x, along y, and turned by the triangle of 3, 4 and 5: each looks to the right of the way it runs. */
+const FACES: readonly Face[] = [
+  { origin: [0, 0], along: [1, 0], front: [0, -1] },
+  { origin: [3000, 0], along: [0, 1], front: [1, 0] },
+  { origin: [500, -20], along: [0.8, 0.6], front: [0.6, -0.8] },
+];
+
+/** At x = 120 along each, 63 behind it and 40 up; the third: (500 + 96 − 37.8, −20 + 72 + 50.4). */
+const ORIGINS = [
+  [120, 63, 40],
+  [2937, 120, 40],
+  [558.2, 102.4, 40],
+] as const;
+const LYING = [
+  { along: [1, 0, 0], across: [0, 0, 1], out: [0, -1, 0] },
+  { along: [0, 1, 0], across: [0, 0, 1], out: [1, 0, 0] },
+  { along: [0.8, 0.6, 0], across: [0, 0, 1], out: [0.6, -0.8, 0] },
+] as const;
+const STANDING = [
+  { along: [0, 0, 1], across: [-1, 0, 0], out: [0, -1, 0] },
+  { along: [0, 0, 1], across: [0, -1, 0], out: [1, 0, 0] },
+  { along: [0, 0, 1], across: [-0.8, -0.6, 0], out: [0.6, -0.8, 0] },
+] as const;
+
+/** To nine places after the point, and 0 for what a product of −1 and 0 leaves. */
+const rounded = ({ origin, along, across, out }: Place) => {
+  const whole = (v: readonly number[]) => v.map((n) => Number(n.toFixed(9)) + 0);
+  return { origin: whole(origin), along: whole(along), across: whole(across), out: whole(out) };
 };
 
 test('pieces lie and stand on the face they are asked for, whichever was asked for before', () => {
-  const faces = [faceAt(0, [0, 0]), faceAt(90, [3000, 0]), faceAt(37.5, [500, -20])];
-  for (const face of [...faces, ...faces]) {
-    expect(placeLying(face, 120, -63, 40)).toEqual(
-      placeOf(onFace(face, 120, -63, 40), level(face.along), level(face.front)),
-    );
-    expect(placeStanding(face, 120, -63, 40)).toEqual(placeOf(onFace(face, 120, -63, 40), UP, level(face.front)));
+  for (const i of [0, 1, 2, 0, 2, 1, 0, 0]) {
+    expect(rounded(placeLying(FACES[i], 120, -63, 40))).toEqual({ origin: ORIGINS[i], ...LYING[i] });
+    expect(rounded(placeStanding(FACES[i], 120, -63, 40))).toEqual({ origin: ORIGINS[i], ...STANDING[i] });
   }
 });

@@ -10,6 +10,7 @@ import {
   panelMoulding,
   SQUARE_EDGE,
 } from '../../src/base/profiles';
+import { fill } from '../../src/base/solid/caps';
 import type { Segment } from '../../src/vocabulary/geometry';
 
 const paths: Record<string, EdgePath> = {
@@ -125,4 +126,15 @@ describe('edges of boards', () => {
     expect(bevelledEdge(18, 0)).toBe(SQUARE_EDGE);
     expect(() => bevelledEdge(18, 85)).toThrow(/85°; at most 80/);
   });
+});
+
+test('a moulding that takes the whole of the face leaves no edge without stuff', () => {
+  // A torus of 12 with 4 beside it on a face of 16: 6 back from the face over 4, then half a circle of 12.
+  const path = torus(12, 4);
+  const area = 16 * 30 - 6 * 4 - (12 * 6 - (Math.PI * 36) / 2);
+  for (const arrises of [{ upper: path }, { lower: path }]) {
+    const section = mouldedSection(16, 30, arrises);
+    expect(areaOf(section)).toBeCloseTo(area, 9);
+    expect(fill(flatten(section)).length).toBe(3 * (flatten(section).length - 2));
+  }
 });

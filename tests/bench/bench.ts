@@ -21,7 +21,8 @@ await build({
 const run = (...row: readonly string[]): string =>
   execFileSync(process.execPath, [join(BUNDLE, 'rows.js'), ...row], { encoding: 'utf8' });
 
-for (let row = 0; row < Number(run()); row++) {
+const rows = Number(run());
+for (let row = 0; row < rows; row++) {
   const { what, found, bound, unit } = JSON.parse(run(String(row))) as Row;
   const figures = `${found.toFixed(2).padStart(8)} ${unit.padEnd(2)}  at most ${String(bound).padStart(5)} ${unit.padEnd(2)}`;
   process.stdout.write(`${what.padEnd(48)}  ${figures}  ${found <= bound ? 'holds' : 'over'}\n`);

@@ -65,7 +65,7 @@ describe('commands about the making', () => {
   it('spacers say how few there could be, or that there could not be fewer', async () => {
     const { out } = await run('spacers', JOB);
     expect(out).toMatch(
-      /\d+ different spacers; (with (Studs set out|Stud centres|Module from|Noggin rows)|no layout within the decisions needs fewer)/,
+      /\d+ different spacers; (\d+ with: (Studs set out|Stud centres|Module from|Noggin rows)|no layout within the decisions needs fewer)/,
     );
   });
 

@@ -3,6 +3,7 @@ import { elevationOf } from '../../src/drawings/elevation';
 import { boundsOf } from '../../src/drawings/view';
 import { design } from '../../src/flow';
 import type { PlacedOpening } from '../../src/vocabulary/opening';
+import { openingOf } from '../elements/behind-job';
 import { jobOf } from '../elements/job-of';
 import { box, byHand } from './fixture';
 import { at, of, texts } from './strokes';
@@ -181,7 +182,7 @@ describe('openings', () => {
   it('are drawn on the front as holes of the skin, at their size and place; the timber round them stays hidden', () => {
     const made = design(
       jobOf({
-        openings: [{ name: 'Socket', run: 1, through: 'front', use: 'socket', x: 450, z: 500, width: 145, height: 85 }],
+        openings: [openingOf({ name: 'Socket', x: 450 })],
       }),
     );
     const polygons = of(elevationOf(made, 'A', 'front'), 'polygon');

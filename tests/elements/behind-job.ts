@@ -1,4 +1,4 @@
-import type { BayWish, Job } from '../../src/vocabulary/job';
+import type { BayWish, Job, Opening } from '../../src/vocabulary/job';
 import { jobOf, type Said } from './job-of';
 
 /** A bay of run 1, bay 1, as a new one is, with what a test says of it. */
@@ -15,6 +15,19 @@ export const wishOf = (said: Partial<BayWish>): BayWish => ({
   besides: 5,
   above: 10,
   behind: 50,
+  ...said,
+});
+
+/** A socket in the front of run 1, with what a test says of it: a hole of 145 × 85, its middle 430 along and 500 up. */
+export const openingOf = (said: Partial<Opening> = {}): Opening => ({
+  name: '',
+  run: 1,
+  through: 'front',
+  use: 'socket',
+  x: 430,
+  z: 500,
+  width: 145,
+  height: 85,
   ...said,
 });
 

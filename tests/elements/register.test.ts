@@ -8,6 +8,7 @@ import { design, newJob, rooms } from '../../src/flow';
 import { bayFields } from '../../src/job/fields-making';
 import type { Field } from '../../src/vocabulary/field';
 import type { BayWish, Opening } from '../../src/vocabulary/job';
+import { openingOf } from './behind-job';
 import { jobOf } from './job-of';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -26,16 +27,8 @@ const bay = (number: number, change: Partial<BayWish>): BayWish => ({
   bay: number,
   ...change,
 });
-const opening = (through: Opening['through'], x: number, z: number): Opening => ({
-  name: `${through} at ${x}`,
-  run: 1,
-  through,
-  use: 'socket',
-  x,
-  z,
-  width: 145,
-  height: 85,
-});
+const opening = (through: Opening['through'], x: number, z: number) =>
+  openingOf({ name: `${through} at ${x}`, through, x, z });
 
 /**
  * Everything on, so that every room has something to make: both kinds of corner and of end, a flap with its gate, joins behind a pillar

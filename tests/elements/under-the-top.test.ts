@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { design } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
 import type { Opening } from '../../src/vocabulary/job';
-import { behindJob } from './behind-job';
+import { behindJob, openingOf } from './behind-job';
 import { findingOf, jobOf, type Said } from './job-of';
 
 /*
@@ -10,10 +10,8 @@ import { findingOf, jobOf, type Said } from './job-of';
  * 300 and from 270 to 288 behind its front edge. Pillars of 100 on 0–100, 1150–1250, 2300–2400.
  */
 
-const pipe = (said: Partial<Opening>): Opening => ({
-  ...{ name: '', run: 1, through: 'top', use: 'pipe', x: 700, z: 235, width: 60, height: 60 },
-  ...said,
-});
+const pipe = (said: Partial<Opening>) =>
+  openingOf({ through: 'top', use: 'pipe', x: 700, z: 235, width: 60, height: 60, ...said });
 const over = (x: number, z: number, elements: Said['elements'] = {}): Design =>
   design(
     jobOf({

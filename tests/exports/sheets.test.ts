@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { elevationOf } from '../../src/drawings/elevation';
-import { behindSheet, elevationSheet, rodSheet } from '../../src/exports/sheets';
+import { elevationSheet, runSheet } from '../../src/exports/sheets';
 import { design, elevation, rodDrawing } from '../../src/flow';
 import type { Job } from '../../src/vocabulary/job';
 import { examples, workedExample } from '../tools/goldens';
@@ -21,13 +21,13 @@ describe('the sheets of a job', () => {
       ),
     );
     expect(numbers).toEqual(['1 of 6', '2 of 6', '3 of 6', '4 of 6', '5 of 6', '6 of 6']);
-    expect(texts(rodSheet(worked, worked.rod.runs[1].id, rodDrawing))).toContain('2 of 3');
+    expect(texts(runSheet(worked, worked.rod.runs[1].id, rodDrawing))).toContain('2 of 3');
   });
 
   it('from behind are a set of their own, run by run', () => {
     const worked = workedExample('corner-return');
     const behind = (run: string): string[] =>
-      texts(behindSheet(worked, run, (made, one) => elevationOf(made, one, 'behind')));
+      texts(runSheet(worked, run, (made, one) => elevationOf(made, one, 'behind')));
     const ids = worked.rod.runs.map(({ id }) => id);
     expect(ids.map((id) => behind(id).find((text) => /^\d+ of \d+$/.test(text)))).toEqual([
       '1 of 3',

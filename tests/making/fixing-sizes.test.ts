@@ -57,6 +57,14 @@ describe('pins', () => {
     });
   });
 
+  it('of the stock book are taken though they are longer than usual', () => {
+    const [brad] = book.filter((f) => f.kind === 'brad');
+    const long = { ...brad, id: 'brad-75', name: 'Brad 75', length: 75 };
+    // 30 · 2.5 = 75; 30.4 · 2.5 = 76.
+    expect(chosenFor(hold('brad', 30), undefined, [...book, long])).toMatchObject({ item: { id: 'brad-75' } });
+    expect(chosenFor(hold('brad', 30.4), undefined, [...book, long]).work).toMatch(/pelleted/);
+  });
+
   it('are never let in: with little behind they are short and glued, with less there are none', () => {
     // 12 and 10 behind: 30 would come through; 20 goes 8 into what is there.
     const short = chosenFor(hold('brad', 12), 10, book);

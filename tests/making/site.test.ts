@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { design, making } from '../../src/flow';
 import { floorOf } from '../../src/making/floor';
 import type { Survey } from '../../src/vocabulary/job';
-import { jobOf, partsOf, runOf } from '../elements/job-of';
+import { jobOf, partsOf, runOf, type Said } from '../elements/job-of';
 
 const level = (run: number, along: number, height: number) => ({ run, along, height });
 const RUNS = [{ length: 2400, deflectionDeg: 90 }, { length: 1800 }];
@@ -229,5 +229,36 @@ describe('notches over skirting that stays', () => {
     const clear = design(jobOf({ ...between, survey: skirting, fit: { tolerance: 20 } }));
     const studs = new Set(partsOf(clear, 'ST').map((p) => p.mark));
     for (const { parts } of making(clear).site.notches) expect(parts.filter((mark) => studs.has(mark))).toEqual([]);
+  });
+});
+
+describe('the end of a worktop at a wall', () => {
+  const madeWith = (directionDeg: number, more: Said = {}) =>
+    making(
+      design(
+        jobOf({
+          runs: [{ length: 3000 }],
+          depth: 640,
+          leftEnd: { kind: 'wall', wall: 'west' },
+          rightEnd: { kind: 'free' },
+          survey: { walls: [{ name: 'west', directionDeg, leanDeg: 0 }] },
+          elements: { carcass: { build: true }, worktop: { height: 850, depth: 300 }, top: { overhang: 75 } },
+          ...more,
+        }),
+      ),
+    ).site.scribes.filter(({ where }) => where.includes('worktop'));
+  const TAN = Math.tan((2 * Math.PI) / 180);
+
+  it('is scribed by what the wall takes where it lies, from 75 + 63 to 438 back from the front of the top', () => {
+    // The wall opens to the back: it is touched in front.
+    expect(madeWith(92)).toMatchObject([{ length: 300, most: expect.closeTo(438 * TAN, 9) }]);
+    // It opens to the front: touched 640 back, where the top ends.
+    expect(madeWith(88)).toMatchObject([{ length: 300, most: expect.closeTo((640 - 138) * TAN, 9) }]);
+  });
+
+  it('is not there where a join leaves no room for two cross frames beside the wall', () => {
+    const rhythm = { by: 'marks' as const, marks: [215] };
+    const joined: Said = { runs: [{ length: 3000, rhythm }], joins: { by: 'hand', at: [{ run: 1, x: 215 }] } };
+    expect(madeWith(92, joined)).toEqual([]);
   });
 });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { design, making } from '../../src/flow';
+import { design, making, newJob } from '../../src/flow';
 import { contactsOf } from '../../src/making/contacts';
+import type { Batch } from '../../src/making/order';
 import { groupsOf, putOn } from '../../src/making/order';
 import { afterWhatTheyStandOn, standsOn } from '../../src/making/stands';
 import { basesOf, contentsOf, listOf, plural, puttingOn, verbOf } from '../../src/making/step-words';
@@ -77,6 +78,10 @@ describe('what stands on another', () => {
   });
 });
 
+const BOOK = newJob('any').stock.fixings;
+const verb = (batch: Batch): string => verbOf(batch, BOOK);
+const putting = (batch: Batch, bases: (some: Batch) => string): string => puttingOn(batch, bases, BOOK);
+
 describe('the words of a step', () => {
   it('count things as one speaks', () => {
     expect(['stud', 'shelf', 'skirting', 'batch', 'bearer'].map(plural)).toEqual([
@@ -95,17 +100,19 @@ describe('the words of a step', () => {
       block('X', [0, 0, 0], [10, 10, 10], {
         holds: [{ by, through: 5, where: { at: 'all', each: 1 }, rule: '', ...(glue ? { glue } : {}) }],
       });
-    expect(verbOf([held('screw', 'pva'), held('screw', 'pva'), held('brad')])).toBe('glue and screw');
-    expect(verbOf([held('brad')])).toBe('pin');
+    expect(verb([held('screw', 'pva'), held('screw', 'pva'), held('brad')])).toBe('glue and screw');
+    expect(verb([held('brad')])).toBe('pin');
     // 2.5 × 26 = 65: longer than any pin, so the fixings say a screw, and so do the steps.
     const thick = held('brad');
     const [pin] = thick.holds ?? [];
-    expect(verbOf([{ ...thick, holds: [{ ...pin, through: 26 }] }])).toBe('screw');
-    expect(verbOf([lower])).toBe('fix');
+    const stout: Batch = [{ ...thick, holds: [{ ...pin, through: 26 }] }];
+    expect(verb(stout)).toBe('screw');
+    expect(verbOf(stout, [...BOOK, { ...BOOK[0], kind: 'brad', length: 65 }])).toBe('pin');
+    expect(verb([lower])).toBe('fix');
     const [screw] = held('screw').holds ?? [];
     // A post that is bolted to the next section's is screwed on the bench.
-    expect(verbOf([block('X', [0, 0, 0], [10, 10, 10], { holds: [screw, { ...screw, by: 'bolt' }] })])).toBe('screw');
-    expect(verbOf([block('X', [0, 0, 0], [10, 10, 10], { holds: [{ ...screw, by: 'bolt' }] })])).toBe('bolt');
+    expect(verb([block('X', [0, 0, 0], [10, 10, 10], { holds: [screw, { ...screw, by: 'bolt' }] })])).toBe('screw');
+    expect(verb([block('X', [0, 0, 0], [10, 10, 10], { holds: [{ ...screw, by: 'bolt' }] })])).toBe('bolt');
   });
 
   it('hang what has hinges, when the rest is on', () => {
@@ -115,9 +122,9 @@ describe('the words of a step', () => {
       holds: [{ by: 'screw', through: 2, where: { at: 'all', each: 12 }, rule: '' }],
     });
     const bases = () => ' to the jamb';
-    expect(puttingOn([hinged], bases)).toBe('hang 1 flap on its hinges');
-    expect(puttingOn([hinged, hinged], bases)).toBe('hang 2 flaps on their hinges');
-    expect(puttingOn([hinged, lower], bases)).toBe('fix 1 plate to the jamb; hang 1 flap on its hinges');
+    expect(putting([hinged], bases)).toBe('hang 1 flap on its hinges');
+    expect(putting([hinged, hinged], bases)).toBe('hang 2 flaps on their hinges');
+    expect(putting([hinged, lower], bases)).toBe('fix 1 plate to the jamb; hang 1 flap on its hinges');
   });
 
   it('lay what nothing fixes on its supports', () => {
@@ -126,8 +133,8 @@ describe('the words of a step', () => {
       hardware: [{ what: 'shelf pin', count: 4 }],
       holds: [{ by: 'dowel', through: 0, where: { at: 'all', each: 0 }, rule: '' }],
     });
-    expect(puttingOn([loose, loose], () => ' to the lining')).toBe('lay 2 shelves on their supports');
-    expect(puttingOn([loose, lower], () => ' to the lining')).toBe(
+    expect(putting([loose, loose], () => ' to the lining')).toBe('lay 2 shelves on their supports');
+    expect(putting([loose, lower], () => ' to the lining')).toBe(
       'fix 1 plate to the lining; lay 1 shelf on its supports',
     );
   });
@@ -138,8 +145,8 @@ describe('the words of a step', () => {
       hardware: [{ what: 'pair of drawer runners, at most 450 mm', count: 1 }],
       holds: [{ by: 'screw', through: 15, where: { at: 'all', each: 4 }, rule: '' }],
     });
-    expect(puttingOn([front], () => ' to the posts')).toBe('screw 1 drawer front to its box');
-    expect(puttingOn([front, front], () => ' to the posts')).toBe('screw 2 drawer fronts to their boxes');
+    expect(putting([front], () => ' to the posts')).toBe('screw 1 drawer front to its box');
+    expect(putting([front, front], () => ' to the posts')).toBe('screw 2 drawer fronts to their boxes');
   });
 
   it('name what it is put on, the commonest first, and nothing where there is nothing yet', () => {

@@ -5,6 +5,7 @@ import { layCarcass } from '../../src/setting-out/carcass';
 import type { Design } from '../../src/vocabulary/design';
 import type { BayWish, Job, JoinMark } from '../../src/vocabulary/job';
 import type { Demands } from '../../src/vocabulary/rod';
+import { wishOf } from '../elements/behind-job';
 import { findingOf, jobOf, rulesOf, runOf, type Said } from '../elements/job-of';
 
 /*
@@ -21,20 +22,7 @@ const job = (said: Said, joins: readonly JoinMark[] = [], bays: readonly BayWish
     bays,
   });
 
-const wish = (bay: number, purpose: BayWish['purpose']): BayWish => ({
-  run: 1,
-  bay,
-  panels: true,
-  purpose,
-  count: 2,
-  shelves: 'fixed',
-  width: 0,
-  height: 0,
-  depth: 0,
-  besides: 0,
-  above: 0,
-  behind: 0,
-});
+const wish = (bay: number, purpose: BayWish['purpose']) => wishOf({ bay, purpose });
 
 const linesOf = (made: Design, run = 'A'): readonly (readonly [number, number, string])[] =>
   runOf(made, run).crossLines.map((l) => [round(l.from), round(l.to), l.why] as const);

@@ -6,6 +6,7 @@ import { layNoggins } from '../../src/setting-out/noggins';
 import { standStuds } from '../../src/setting-out/studs';
 import type { Backing, Stud } from '../../src/vocabulary/backing';
 import type { FrameTimber } from '../../src/vocabulary/rod';
+import { openingOf } from '../elements/behind-job';
 import { jobOf } from '../elements/job-of';
 
 type KeepOut = Extract<Backing, { kind: 'keep-out' }>;
@@ -235,11 +236,7 @@ test('the frame begins where the rod says, and so do its noggins', () => {
 
 test('an opening that a needed stud can’t give way to is refused, and only that one', () => {
   const { rod } = design(jobOf({ runs: [{ length: 3000, rhythm: { by: 'count', count: 4 } }], height: 1100 }));
-  const opening = { name: '', run: 1, through: 'front' as const, use: 'socket' as const, z: 500, height: 85 };
-  const openings = [
-    { ...opening, x: 400, width: 100 },
-    { ...opening, x: 1000, width: 100 },
-  ];
+  const openings = [400, 1000].map((x) => openingOf({ x, width: 100 }));
   // Something wants a stud on 1000.
   const made = frameRound(rod, openings, [], (placed) => [
     { ...line(1000), reason: 'bracket' },

@@ -3,7 +3,8 @@ import { rooms } from '../../src/flow';
 import { bookOf } from '../../src/job/book';
 import { layOut } from '../../src/setting-out/lay-out';
 import { setOut } from '../../src/setting-out/rod';
-import type { JoinMark, Opening } from '../../src/vocabulary/job';
+import type { JoinMark } from '../../src/vocabulary/job';
+import { openingOf } from '../elements/behind-job';
 import { jobOf, type Said } from '../elements/job-of';
 
 /** A unit laid out in one piece; and joined, once by what was said of the whole, once all anew. */
@@ -21,16 +22,7 @@ function laid(said: Said, joins: readonly JoinMark[]) {
   return { whole, joined: layOut(order, rod, whole), anew: layOut(order, rod), of: number };
 }
 
-const socket = (x: number): Opening => ({
-  name: 'socket',
-  run: 1,
-  through: 'front',
-  use: 'socket',
-  x,
-  z: 75,
-  width: 60,
-  height: 40,
-});
+const socket = (x: number) => openingOf({ name: 'socket', x, z: 75, width: 60, height: 40 });
 
 describe('a unit laid out once more with joins', () => {
   // Five bays in 3600 between pillars of 140: the second begins at 832, with room for a strip of 40 there; a pillar's middle is at 2146.

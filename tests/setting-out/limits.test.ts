@@ -4,17 +4,13 @@ import { frameRound } from '../../src/setting-out/frame-round';
 import { groundOf } from '../../src/setting-out/opening-ground';
 import { placeOpenings } from '../../src/setting-out/openings';
 import type { Backing } from '../../src/vocabulary/backing';
-import type { BayWish, Opening } from '../../src/vocabulary/job';
+import type { BayWish } from '../../src/vocabulary/job';
 import type { Obstacle } from '../../src/vocabulary/opening';
-import { wishOf } from '../elements/behind-job';
+import { openingOf, wishOf } from '../elements/behind-job';
 import { findingOf, jobOf, rulesOf, runOf } from '../elements/job-of';
 
 /** 3000 of frame, pillars of 140 in 4 bays: bays of 575, pillars between on 785, 1500, 2215; 1060 to the underside of the top. */
 const FOUR = [{ length: 3000, rhythm: { by: 'count', count: 4 } as const }];
-const opening = (said: Partial<Opening>): Opening => ({
-  ...{ name: '', run: 1, through: 'front', use: 'socket', x: 430, z: 500, width: 145, height: 85 },
-  ...said,
-});
 
 describe('a join', () => {
   const joined = (x: number) => design(jobOf({ runs: FOUR, joins: { by: 'hand', at: [{ run: 1, x }] } }));
@@ -62,7 +58,8 @@ describe('an opening that has no place', () => {
   const board = (from: number, to: number): Obstacle => ({
     ...{ run: 'A', through: 'front', from, to, low: 0, high: 1060, what: 'board' },
   });
-  const slit = (width: number) => placeOpenings(rod, [opening({})], [board(0, 400), board(400 + width, 3000)]).findings;
+  const slit = (width: number) =>
+    placeOpenings(rod, [openingOf({})], [board(0, 400), board(400 + width, 3000)]).findings;
   test('is told of a smaller one of 5, and of none smaller', () => {
     expect(slit(5)).toMatchObject([{ rule: 'opening-too-large', limit: 5 }]);
     expect(slit(5)[0].remedy).toContain('Make it 5 × 85 mm at most');
@@ -72,7 +69,7 @@ describe('an opening that has no place', () => {
 
 test('openings are refused turn by turn, until every stud that is needed has its place', () => {
   const { rod } = design(jobOf({ runs: FOUR }));
-  const openings = [opening({ x: 430, width: 100 }), opening({ x: 1140, width: 100 })];
+  const openings = [openingOf({ x: 430, width: 100 }), openingOf({ x: 1140, width: 100 })];
   // A stud is wanted in the first; where that is given up, in the second.
   const backing = (x: number): Backing => ({ kind: 'stud', run: 'A', x, centred: true, reason: 'bracket' });
   const made = frameRound(rod, openings, [], (placed) => [

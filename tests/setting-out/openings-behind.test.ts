@@ -2,25 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { design } from '../../src/flow';
 import { mirrorJob } from '../../src/job/mirror';
 import type { BayWish, Opening } from '../../src/vocabulary/job';
-import { behindJob } from '../elements/behind-job';
+import { behindJob, openingOf } from '../elements/behind-job';
 import { findingOf, jobOf, type Said } from '../elements/job-of';
-
-const socket = (said: Partial<Opening> = {}): Opening => ({
-  name: '',
-  run: 1,
-  through: 'front',
-  use: 'socket',
-  x: 430,
-  z: 500,
-  width: 145,
-  height: 85,
-  ...said,
-});
 
 describe('an opening through the top over a bay', () => {
   // As `behindJob` has it: the bay behind is clear from 38 to 962 and from −63 to −525, the top reaches from 75 to −565.
   const pipe = (more: Partial<Opening> = {}): Opening =>
-    socket({ name: 'beer', through: 'top', use: 'pipe', x: 500, z: 300, width: 60, ...more });
+    openingOf({ name: 'beer', through: 'top', use: 'pipe', x: 500, z: 300, width: 60, ...more });
   const over = (purpose: BayWish['purpose'], more: Partial<Opening> = {}, elements: Said['elements'] = {}) => {
     const made = design(behindJob([{ purpose, width: 600 }], { openings: [pipe(more)], elements }));
     expect(made.openings).toHaveLength(1);
@@ -58,7 +46,7 @@ test('timber of the carcass and of what it carries keeps 5 mm, like the frame’
   const tried = (z: number) =>
     design(
       behindJob([{ purpose: 'doors' }], {
-        openings: [socket({ through: 'top', use: 'pipe', x: 500, z, width: 60 })],
+        openings: [openingOf({ through: 'top', use: 'pipe', x: 500, z, width: 60 })],
       }),
     );
   expect(tried(562 - 5 - 30).openings).toHaveLength(1);
@@ -71,13 +59,13 @@ test('timber of the carcass and of what it carries keeps 5 mm, like the frame’
   );
   // Bearers of a fixed shelf end on 380.3: 5 and half of 30 above it a pipe has its place.
   const front = (z: number) =>
-    design(behindJob([{ purpose: 'shelves' }], { openings: [socket({ use: 'pipe', x: 500, z, width: 30 })] })).openings
-      .length;
+    design(behindJob([{ purpose: 'shelves' }], { openings: [openingOf({ use: 'pipe', x: 500, z, width: 30 })] }))
+      .openings.length;
   expect([front(400.5), front(400.2)]).toEqual([1, 0]);
 });
 
 test('a mirrored unit refuses and places the same', () => {
-  const openings = [socket({ x: 700 }), socket({ x: 1200 }), socket({ x: 1320 })];
+  const openings = [openingOf({ x: 700 }), openingOf({ x: 1200 }), openingOf({ x: 1320 })];
   const job = jobOf({ runs: [{ length: 3000, rhythm: { by: 'count', count: 4 } }], openings });
   const [made, other] = [design(job), design(mirrorJob(job))];
   expect(made.openings).toHaveLength(1);

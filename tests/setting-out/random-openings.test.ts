@@ -10,6 +10,7 @@ import type { Design } from '../../src/vocabulary/design';
 import type { Job, Opening } from '../../src/vocabulary/job';
 import type { PlacedOpening } from '../../src/vocabulary/opening';
 import type { Part } from '../../src/vocabulary/part';
+import { openingOf } from '../elements/behind-job';
 import { jobOf } from '../elements/job-of';
 import { mirrored } from '../properties/holds/mirrored';
 import { anyJob } from '../properties/random-job';
@@ -111,16 +112,7 @@ describe(`${JOBS} random jobs with three openings each (seed ${SEED})`, () => {
 });
 
 describe('in a mirror', () => {
-  const socket = {
-    name: '',
-    run: 1,
-    through: 'front' as const,
-    use: 'socket' as const,
-    z: 500,
-    width: 145,
-    height: 85,
-  };
-  const openings = [430, 950, 1230, 1890, 2600].map((x) => ({ ...socket, x }));
+  const openings = [430, 950, 1230, 1890, 2600].map((x) => openingOf({ x }));
   test.each([
     ['module', 'left'],
     ['module', 'right'],

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { elevationOf } from '../../src/drawings/elevation.ts';
 import { cuttingCsv, partsCsv } from '../../src/exports/csv.ts';
-import { behindSheet, elevationSheet, rodSheet } from '../../src/exports/sheets.ts';
+import { elevationSheet, runSheet } from '../../src/exports/sheets.ts';
 import { alike, design, elevation, readJob, rodDrawing } from '../../src/flow.ts';
 import type { Design } from '../../src/vocabulary/design.ts';
 
@@ -34,7 +34,7 @@ export function goldens(): readonly Golden[] {
     return [
       ...elevations(name, worked, first),
       ...(more === undefined ? [] : elevations(`${name}.${more}`, worked, () => more)),
-      { file: `${name}.rod.svg`, make: () => rodSheet(worked(), first(), rodDrawing) },
+      { file: `${name}.rod.svg`, make: () => runSheet(worked(), first(), rodDrawing) },
       { file: `${name}.parts.csv`, make: () => partsCsv(worked()) },
       { file: `${name}.cutting.csv`, make: () => cuttingCsv(worked(), alike) },
     ];
@@ -42,7 +42,7 @@ export function goldens(): readonly Golden[] {
   const inches = (): Design => design({ ...workedExample(IN_INCHES).job, units: 'inch', maker: { name: 'A. Joiner' } });
   const behind = {
     file: `${FROM_BEHIND}.behind.svg`,
-    make: () => behindSheet(workedExample(FROM_BEHIND), 'A', (made, run) => elevationOf(made, run, 'behind')),
+    make: () => runSheet(workedExample(FROM_BEHIND), 'A', (made, run) => elevationOf(made, run, 'behind')),
   };
   return [...all, behind, ...elevations(`${IN_INCHES}.inch`, inches, () => 'B')];
 }

@@ -57,7 +57,7 @@ function boxOf(shape: Shape): OwnBox {
   return [a0, a1, b0, b1, c0, c1];
 }
 
-/** Directions this near to parallel are: on a part of 30 m a tenth of a micron. */
+/** Directions this near to parallel are: on a part of 30 m some thousandths of a millimetre at most. */
 const PARALLEL = 1 - 1e-15;
 
 /** Where the shape that was asked about last reaches. Thousands are asked about, and an answer of its own for each would all be garbage. */

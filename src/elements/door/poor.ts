@@ -36,7 +36,7 @@ export function poor(
 
 /** The worktop under which the posts stop, where they do; else the top covers them. */
 const stopsUnder = ({ worktop, high }: Carcass): Carcass['worktop'] =>
-  worktop && worktop.high - worktop.thickness >= high ? worktop : undefined;
+  worktop && !worktop.leftOut && worktop.high - worktop.thickness >= high ? worktop : undefined;
 
 /** How far fronts stay from the corner that two runs have between their backs; none at other ends. */
 function fromCorner(run: RodRun, side: 'left' | 'right', { back }: Carcass, field: Box): number {

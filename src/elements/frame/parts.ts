@@ -87,17 +87,9 @@ function ofRun(
       return draft('ST', 'stud', s.reasons.join(', '), stuff, holdsOfStud, { byCentres });
     }),
     ...noggins.map((n) => {
-      const where = n.reasons.join(', ');
-      if (!isBored(n.to - n.from, cableWay, depth))
-        return draft(
-          'NG',
-          'noggin',
-          where,
-          lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low }),
-          nogginHolds,
-        );
-      const bored = boredNoggin(run, n, depth, cableWay);
-      return draft('NG', 'noggin', where, bored, nogginHolds, { work: bored.work });
+      const bored = isBored(n.to - n.from, cableWay, depth) ? boredNoggin(run, n, depth, cableWay) : undefined;
+      const stuff = bored ?? lying(run, section, { from: n.from, to: n.to, d: -depth, z: n.low });
+      return draft('NG', 'noggin', n.reasons.join(', '), stuff, nogginHolds, bored);
     }),
     ...fillets.map((f) =>
       draft('FI', 'corner fillet', 'corner', fillet(run, f, low, rod.frameHeight), filletHolds(thicknessOf(f)), {

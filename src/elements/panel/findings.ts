@@ -5,6 +5,7 @@ import type { Frame } from './frames';
 
 const PATH = '/unit/elements/panel';
 
+/** Too narrow a return stays plain, and nothing stops for that: it is no longer than it need be. */
 export function noRoom(
   { run, where, bay, from, to, low, high }: Frame,
   margin: number,
@@ -12,19 +13,22 @@ export function noRoom(
   need: number,
 ): Finding {
   const short = Math.min(to - from, high - low);
-  const left =
-    to - from < high - low
-      ? `the bay is ${tenth(bay.to - bay.from)} mm wide, and margins of ${tenth(margin)} mm leave ${leftOf(short)}`
-      : `margins of ${tenth(margin)} mm leave ${leftOf(short)} of the height`;
+  const narrow = to - from < high - low;
+  const plain = narrow && run.jobIndex === null;
+  const left = narrow
+    ? `the bay is ${tenth(bay.to - bay.from)} mm wide, and margins of ${tenth(margin)} mm leave ${leftOf(short)}`
+    : `margins of ${tenth(margin)} mm leave ${leftOf(short)} of the height`;
   return {
-    severity: 'stop',
+    severity: plain ? 'note' : 'stop',
     rule: 'panel-no-room',
     subject: { run: run.id, path: `${PATH}/margin` },
     value: short,
     limit: need,
     message: `No room for a panel frame in ${where} of run ${run.id}: ${left}; two mouldings of ${tenth(width)} mm need ${tenth(need)} mm.`,
     source: 'geometry of the setting-out',
-    remedy: 'Less margin, a narrower moulding, fewer rows or wider bays. This frame is left out.',
+    remedy: plain
+      ? 'Nothing, if the return may stay plain; else a longer return, less margin or narrower pillars. This frame is left out.'
+      : 'Less margin, a narrower moulding, fewer rows or wider bays. This frame is left out.',
   };
 }
 

@@ -50,18 +50,11 @@ export function framesOf(decisions: Decisions, { rod, book }: Pick<Bench, 'rod' 
         const where = `bay ${bay.index + 1}${decisions.rows > 1 ? `, row ${row + 1}` : ''}`;
         const frame = { from, to, low, high, run, bay, row, where };
         const fault = faultOf(frame, decisions.margin, width, rod, heads);
-        frames.push(fault ? { ...frame, fault: run.jobIndex === null ? onReturn(fault) : fault } : frame);
+        frames.push(fault ? { ...frame, fault } : frame);
       }
     }
   return frames;
 }
-
-/** A return is as long as the depth of the unit makes it: without room for a frame it stays plain, and nothing stops for that. */
-const onReturn = (fault: Finding): Finding => ({
-  ...fault,
-  severity: 'note',
-  remedy: 'Nothing, if the return may stay plain; else a longer return, less margin or narrower pillars.',
-});
 
 /** Lower edge of the lowest frames: where the margin has it, and where it is made, clear of the brackets of a foot rail. */
 export function lowerEdge({ margin }: Decisions, rod: Rod): { readonly wished: number; readonly made: number } {

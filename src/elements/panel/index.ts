@@ -4,12 +4,13 @@ import { mitredFrame } from '../../base/stuff';
 import { SAME_LENGTH } from '../../base/tolerance';
 import type { Backing } from '../../vocabulary/backing';
 import type { Obstacle } from '../../vocabulary/opening';
-import type { Hold, Part, PartDraft } from '../../vocabulary/part';
+import type { Part, PartDraft } from '../../vocabulary/part';
 import type { Mark, RodRun } from '../../vocabulary/rod';
 import type { Bench, Made, Room } from '../../vocabulary/room';
 import { fields } from './fields';
 import { raised } from './findings';
 import { type Decisions, type Field, framesOf, lowerEdge } from './frames';
+import { onSkin } from './holds';
 import { railParts, railsOf } from './rails';
 
 /** Frames of moulding in the bays, at an equal margin, mitred and cut to the long point; flat rails between rows, if wished. */
@@ -108,15 +109,7 @@ function parts(decisions: Decisions, bench: Bench): Made {
   const { section } = book.item('moulding', decisions.moulding);
   const { inner: d, outer } = rod.layers.panel;
   const frames = framesOf(decisions, bench);
-  const holds: readonly Hold[] = [
-    {
-      by: 'brad',
-      through: outer - d,
-      where: { at: 'length', centres: 250 },
-      glue: 'grab',
-      rule: 'panel moulding at 200–300, pins and adhesive (trade, from memory)',
-    },
-  ];
+  const holds = onSkin(outer - d);
   const drafts = frames
     .filter((f) => !f.fault)
     .flatMap(({ run, where, from, to, low, high }) =>

@@ -9,6 +9,7 @@ import type { RodRun } from '../../vocabulary/rod';
 import type { Bench, Made } from '../../vocabulary/room';
 import { noRail, railNoLength, railPastMitre, railProud, railTooLong } from './findings';
 import type { Decisions, Frame } from './frames';
+import { onSkin } from './holds';
 
 /** Above and below a rail at least this much of the field must show, mm (common practice, no source). */
 const LEAST_MARGIN = 10;
@@ -89,15 +90,7 @@ export function railParts(decisions: Decisions, rails: readonly Rail[], { rod, b
         edges: [],
         grooves: [],
         where: rail.where,
-        holds: [
-          {
-            by: 'brad',
-            through: thickness,
-            where: { at: 'length', centres: 250 },
-            glue: 'grab',
-            rule: 'flat mouldings at 200–300, pins and adhesive (trade, from memory)',
-          },
-        ],
+        holds: onSkin(thickness),
         ...(rail.meets ? { meets: rail.meets } : {}),
         ...lying(rail.run, section, { ...rail, d: inner, z: rail.low }),
       },

@@ -1,10 +1,8 @@
 import type { Hold } from '../../vocabulary/part';
 
-const BRADS =
-  'adhesive, and brads of 2½ to 3 times the thickness; where it is too thick for them, screws under pellets (trade, from memory)';
 /** On the cladding: adhesive and brads; what is too thick for them is for the making to say. `thickness` of the piece, mm. */
 export const onSkin = (thickness: number, where: Hold['where']): readonly Hold[] => [
-  { by: 'brad', through: thickness, where, glue: 'grab', rule: BRADS },
+  { by: 'brad', through: thickness, where, glue: 'grab', rule: 'pins and adhesive on the skin (trade, from memory)' },
 ];
 
 /** Like skirting, at studs 400–600 apart: at the least of that (trade, from memory). */

@@ -9,7 +9,7 @@ export const blocksOverlap = (run: string, bay: number, clear: number): Finding 
   subject: { run, path: '/unit/elements/plinth/overhang' },
   value: clear,
   limit: 0,
-  message: `The plinth blocks of bay ${bay} in run ${run} overlap by ${tenth(-clear)} mm; there is no room for skirting.`,
+  message: `The plinth blocks of bay ${bay} in run ${run} ${tenth(-clear) > 0 ? `overlap by ${tenth(-clear)} mm` : 'meet'}; there is no room for skirting.`,
   source: 'geometry of the setting-out',
   remedy: 'Narrower blocks, or fewer bays.',
 });

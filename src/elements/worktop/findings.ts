@@ -1,5 +1,4 @@
 import { leftOf, tenth } from '../../base/tenth';
-import { SAME_LENGTH } from '../../base/tolerance';
 import type { Carcass } from '../../vocabulary/carcass';
 import type { Finding } from '../../vocabulary/finding';
 import type { Rod, RodRun } from '../../vocabulary/rod';
@@ -47,8 +46,7 @@ function gapsIn(rod: Rod, run: RodRun, { front }: Carcass): readonly Finding[] {
         limit: LEAST_GAP,
         message: `Behind run ${run.id} no worktop is made from ${tenth(start)} to ${tenth(end)} mm, a length of ${leftOf(end - start)}: no two cross frames stand there to carry it.`,
         source: 'geometry of the carcass',
-        remedy:
-          'Move the join or the pillar, or lengthen the run, so that cross frames have room there; or carry a piece of worktop there by hand.',
+        remedy: `${run.joins.length > 0 ? 'Move the join or the pillar, or lengthen the run,' : 'Lengthen the run'} so that cross frames have room there; or carry a piece of worktop there by hand.`,
       },
     ];
   });
@@ -60,8 +58,8 @@ const LEAST_GAP = 5;
 function insideCorner(rod: Rod, run: RodRun, { front, worktop }: Carcass): readonly Finding[] {
   const { right } = run;
   const next = rod.runs.find((r) => r.id === right.neighbour);
-  if (!worktop || right.kind !== 'corner' || right.deflectionDeg >= -SAME_LENGTH || !next) return [];
-  if (run.crossLines.length === 0 && next.crossLines.length === 0) return [];
+  if (!worktop || right.kind !== 'corner' || right.deflectionDeg >= 0 || !next) return [];
+  if (run.crossLines.length === 0 || next.crossLines.length === 0) return [];
   const deep = front - worktop.edge;
   return [
     {

@@ -15,7 +15,7 @@ export interface Length {
 }
 
 /** Where a length ends: x at offset 0, how much further it reaches per mm outward, and whether a neighbour's worktop is mitred to it. */
-export interface EndOf {
+interface EndOf {
   readonly x: number;
   readonly perOut: number;
   readonly mitred: boolean;

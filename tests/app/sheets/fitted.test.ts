@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { teamWords } from '../../../app/facts/Sections';
-import { layoutWords } from '../../../app/facts/Spacers';
 import { fittedOf, fittedTogether } from '../../../app/sheets/fitted';
 import { fixingAmount } from '../../../app/sheets/fixing-amount';
-import { newJob } from '../../../src/flow';
+import { length } from '../../../app/shell/format';
+import { layoutWords } from '../../../src/exports/layout-words';
+import { newJob, rooms } from '../../../src/flow';
 
 test('a part is on its section or for the site; of several each place is named once', () => {
   expect(fittedOf({ fitted: 'site' })).toBe('site');
@@ -40,7 +41,8 @@ test('a layout is told by what has to be decided, as the forms say it', () => {
         { kind: 'frame', key: 'nogginRows', value: 2 },
       ],
     },
-    job,
+    rooms,
+    (mm) => length(mm, job),
   );
   expect(words).toMatch(/: 450 mm; /);
   expect(words).toMatch(/rows.*: 2$/i);

@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { design } from '../../../src/flow';
 import type { Design } from '../../../src/vocabulary/design';
-import type { Opening } from '../../../src/vocabulary/job';
 import type { Part } from '../../../src/vocabulary/part';
 import { cornersIn } from '../../properties/measure';
-import { behindJob } from '../behind-job';
+import { behindJob, openingOf } from '../behind-job';
 import { findingOf, partsOf, rulesOf, runOf } from '../job-of';
 
 function boxOf(made: Design, part: Part) {
@@ -124,9 +123,8 @@ describe('a sink', () => {
   });
 
   test('wants a hole over it: in the top an opening, in a worktop by template', () => {
-    const hole = (x: number): Opening => ({
-      ...{ name: 'sink', run: 1, through: 'top', use: 'grille', x, z: 330, width: 300, height: 200 },
-    });
+    const hole = (x: number) =>
+      openingOf({ name: 'sink', through: 'top', use: 'grille', x, z: 330, width: 300, height: 200 });
     expect(rulesOf(design(behindJob([sink])))).toContain('sink-without-hole');
     expect(rulesOf(design(behindJob([sink], { openings: [hole(500)] })))).not.toContain('sink-without-hole');
     const worktop = { height: 900, of: 'sheet', sheet: 'mdf-25', depth: 500 };

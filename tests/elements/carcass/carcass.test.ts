@@ -4,10 +4,10 @@ import { mirrorJob } from '../../../src/job/mirror';
 import { contactsOf } from '../../../src/making/contacts';
 import type { Design } from '../../../src/vocabulary/design';
 import type { Decision } from '../../../src/vocabulary/field';
-import type { BayWish } from '../../../src/vocabulary/job';
 import type { Part } from '../../../src/vocabulary/part';
 import { cornersIn } from '../../properties/measure';
 import { overlaps, referee } from '../../properties/referee';
+import { openingOf, wishOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf, runOf, type Said } from '../job-of';
 
 /*
@@ -95,7 +95,7 @@ describe('openings', () => {
   const through = (what: 'front' | 'top', x: number, z: number): Design =>
     made({
       runs,
-      openings: [{ name: 'tap', run: 1, through: what, use: 'pipe', x, z, width: 40, height: 40 }],
+      openings: [openingOf({ name: 'tap', through: what, use: 'pipe', x, z, width: 40, height: 40 })],
     });
 
   it('through the front must not come out in a cross frame', () => {
@@ -138,11 +138,7 @@ describe('sections', () => {
 
 describe('what stands in the bay', () => {
   it('nothing runs along the floor behind a bay for an appliance', () => {
-    const wish: BayWish = {
-      ...{ run: 1, bay: 2, panels: true, count: 0, shelves: 'fixed', purpose: 'appliance' },
-      ...{ width: 0, height: 0, depth: 0, besides: 0, above: 0, behind: 0 },
-    };
-    const one = made({ runs: FOUR_BAYS, bays: [wish] });
+    const one = made({ runs: FOUR_BAYS, bays: [wishOf({ bay: 2, purpose: 'appliance' })] });
     const floor = reaches(one, 'RA').filter((r) => r.z[0] === 0);
     expect(floor.map((r) => r.x)).toEqual([
       [38, 766],

@@ -4,6 +4,7 @@ import type { Design } from '../../../src/vocabulary/design';
 import type { Decision } from '../../../src/vocabulary/field';
 import type { Opening } from '../../../src/vocabulary/job';
 import { cornersIn } from '../../properties/measure';
+import { openingOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf, runOf, type Said } from '../job-of';
 
 /*
@@ -11,10 +12,7 @@ import { findingOf, jobOf, partsOf, rulesOf, runOf, type Said } from '../job-of'
  * thick at 900 and 500 deep has its posts at −553 and bearers 63 high from 805 to 868.
  */
 
-const hole = (said: Partial<Opening>): Opening => ({
-  ...{ name: '', run: 1, through: 'front', use: 'grille', x: 2600, z: 840, width: 60, height: 60 },
-  ...said,
-});
+const hole = (said: Partial<Opening>) => openingOf({ use: 'grille', x: 2600, z: 840, width: 60, height: 60, ...said });
 const made = (said: Said, worktop: Readonly<Record<string, Decision>> = {}): Design =>
   design(jobOf({ ...said, elements: { panel: { rows: 0 }, worktop, carcass: { build: true }, ...said.elements } }));
 

@@ -6,19 +6,10 @@ import { alike, design } from '../../../src/flow';
 import { bookOf } from '../../../src/job/book';
 import type { Opening } from '../../../src/vocabulary/job';
 import type { Board } from '../../../src/vocabulary/shape';
+import { openingOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf, type Said } from '../job-of';
 
-const socket = (said: Partial<Opening> = {}): Opening => ({
-  name: '',
-  run: 1,
-  through: 'front',
-  use: 'socket',
-  x: 1200,
-  z: 600,
-  width: 145,
-  height: 85,
-  ...said,
-});
+const socket = (said: Partial<Opening> = {}): Opening => openingOf({ x: 1200, z: 600, ...said });
 /** Plain bays: no panel frames. The sheet of 12 begins 5 above the floor. */
 const made = (said: Said, openings: readonly Opening[] = []) =>
   design(

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { design } from '../../../src/flow';
 import { cornersIn } from '../../properties/measure';
+import { openingOf } from '../behind-job';
 import { findingOf, jobOf, partOf, partsOf, rulesOf, runOf } from '../job-of';
 
 /** Pillars 0–100, 1150–1250, 2300–2400; blocks 5 wider on each side and 150 high, skirting 120; under the top 960. */
@@ -63,17 +64,8 @@ describe('a strip over a join', () => {
   });
 
   test('is in the way of an opening', () => {
-    const opening = {
-      name: '',
-      run: 1,
-      through: 'front' as const,
-      use: 'socket' as const,
-      x: 1330,
-      z: 500,
-      width: 90,
-      height: 60,
-    };
-    const made = madeWith(1270, { panel: { rows: 0 } }, { openings: [opening] });
+    const socket = openingOf({ x: 1330, z: 500, width: 90, height: 60 });
+    const made = madeWith(1270, { panel: { rows: 0 } }, { openings: [socket] });
     // From 1285 on; the strip reaches 1290.
     expect(made.openings).toEqual([]);
   });

@@ -5,6 +5,7 @@ import type { Design } from '../../../src/vocabulary/design';
 import type { Flap } from '../../../src/vocabulary/job';
 import type { Part } from '../../../src/vocabulary/part';
 import { cornersIn } from '../../properties/measure';
+import { openingOf } from '../behind-job';
 import { findingOf, jobOf, partOf, partsOf, rulesOf, runOf, type Said } from '../job-of';
 
 // Two runs in one line with a gap of 800 between: A from 0 to 2000, B from 2800. Frame 63 deep, cladding 12, blocks 25 thick and 150
@@ -125,8 +126,8 @@ describe('a flap', () => {
   });
 
   test('is in the way of an opening', () => {
-    const opening = { name: 'tap', run: 1, through: 'top', use: 'pipe', z: 200, width: 60, height: 60 } as const;
-    const made = hung({}, { openings: [{ ...opening, x: 2400 }] });
+    const tap = openingOf({ name: 'tap', through: 'top', use: 'pipe', x: 2400, z: 200, width: 60, height: 60 });
+    const made = hung({}, { openings: [tap] });
     expect(partOf(made, 'LF').shape).toMatchObject({ holes: [] });
     expect(partOf(made, 'TP', 'A').shape).toMatchObject({ holes: [] });
     expect(made.findings.some((f) => f.subject.path === '/unit/openings/0')).toBe(true);

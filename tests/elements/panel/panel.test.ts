@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { design } from '../../../src/flow';
 import { cornersIn } from '../../properties/measure';
-import { findingOf, jobOf, partsOf, runOf } from '../job-of';
+import { findingOf, jobOf, partsOf, runOf, type Said } from '../job-of';
 
 const elements = { pillar: { rhythm: 'count', bays: 2, width: 100 }, skirting: { moulding: 'skirting-ogee-120' } };
 
@@ -56,6 +56,18 @@ describe('panel frames', () => {
     // (2400 − 6 · 300)/5 = 120 between pillars; 20 over the frame; two mouldings of 30, and 10 of field.
     expect(findingOf(made, 'panel-no-room')).toMatchObject({ severity: 'stop', value: 20, limit: 70 });
     expect(partsOf(made, 'PM')).toEqual([]);
+  });
+
+  test('on a return too narrow for them are no fault; too low for them they are one there too', () => {
+    const found = (elements: Said['elements']) =>
+      design(jobOf({ leftEnd: { kind: 'return', length: 300 }, elements })).findings.filter(
+        (f) => f.rule === 'panel-no-room' && f.subject.run === 'RL',
+      );
+    expect(found({ panel: { margin: 120 } })).toMatchObject([{ severity: 'note' }]);
+    expect(found({ panel: { margin: 120 } })[0].remedy).toContain('a longer return');
+    const low = found({ panel: { margin: 10, rows: 12, rowGap: 50 } });
+    expect(low.length).toBeGreaterThan(0);
+    expect(low.every(({ severity }) => severity === 'stop')).toBe(true);
   });
 
   test('that would run past the mitre of a sharp corner are left out, with how far', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { design } from '../../../src/flow';
-import type { BayWish, Opening } from '../../../src/vocabulary/job';
 import { cornersIn, extentAt, reachOf } from '../../properties/measure';
+import { openingOf, wishOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf, runOf } from '../job-of';
 
 /** Pillars 0–100, 1150–1250, 2300–2400: bays of 1050. Under the top of 40 there are 960 mm; skirting 120. */
@@ -110,37 +110,14 @@ describe('panel frames keep clear', () => {
   });
 
   test('of a bay that is to have none', () => {
-    const plain: BayWish = {
-      run: 1,
-      bay: 1,
-      panels: false,
-      purpose: 'open',
-      count: 0,
-      shelves: 'fixed',
-      width: 0,
-      height: 0,
-      depth: 0,
-      besides: 0,
-      above: 0,
-      behind: 0,
-    };
-    const made = madeWith({ rail: true }, { bays: [plain] });
+    const made = madeWith({ rail: true }, { bays: [wishOf({ panels: false })] });
     expect([...partsOf(made, 'PM'), ...partsOf(made, 'FL')].every((p) => p.where.startsWith('bay 2'))).toBe(true);
     expect(partsOf(made, 'PM')).toHaveLength(8);
   });
 });
 
 describe('an opening', () => {
-  const grille = (z: number): Opening => ({
-    name: 'grille',
-    run: 1,
-    through: 'front',
-    use: 'grille',
-    x: 625,
-    z,
-    width: 200,
-    height: 100,
-  });
+  const grille = (z: number) => openingOf({ name: 'grille', use: 'grille', x: 625, z, width: 200, height: 100 });
 
   test('inside the field of a frame has its place; on a member it is refused, by name', () => {
     // One row, 180 to 900: its lower member 180–210.

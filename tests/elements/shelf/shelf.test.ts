@@ -3,7 +3,7 @@ import { design, making } from '../../../src/flow';
 import type { Design } from '../../../src/vocabulary/design';
 import type { Part } from '../../../src/vocabulary/part';
 import { cornersIn } from '../../properties/measure';
-import { behindJob } from '../behind-job';
+import { behindJob, openingOf } from '../behind-job';
 import { findingOf, partsOf, rulesOf, runOf } from '../job-of';
 
 /** The box of a part: x, d and z, each from and to, to a millionth. */
@@ -194,8 +194,7 @@ describe('shelves that can’t be made', () => {
 });
 
 test('an opening in the front does not come out in a bearer', () => {
-  const at = (z: number) =>
-    ({ name: 'tap', run: 1, through: 'front', use: 'pipe', x: 500, z, width: 30, height: 30 }) as const;
+  const at = (z: number) => openingOf({ name: 'tap', use: 'pipe', x: 500, z, width: 30, height: 30 });
   const placed = (z: number) => design(behindJob([wish], { openings: [at(z)] })).openings.length;
   // The lower shelf and its bearers lie from 324.3 to 380.3.
   expect(placed(350)).toBe(0);

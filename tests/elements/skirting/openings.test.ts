@@ -8,21 +8,13 @@ import type { Outline } from '../../../src/vocabulary/geometry';
 import type { Opening } from '../../../src/vocabulary/job';
 import type { PlacedOpening } from '../../../src/vocabulary/opening';
 import { reachOf } from '../../properties/measure';
+import { openingOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf, runOf } from '../job-of';
 
 /** Pillars 0–100, 1150–1250, 2300–2400; blocks 5 wider on each side: skirting from 105 to 1145 and from 1255 to 2295. */
 const elements = { pillar: { rhythm: 'count', bays: 2, width: 100 }, panel: { rows: 0 } };
-const open = (said: Partial<Opening>): Opening => ({
-  name: 'waste',
-  run: 1,
-  through: 'front',
-  use: 'pipe',
-  x: 400,
-  z: 66,
-  width: 16,
-  height: 16,
-  ...said,
-});
+const open = (said: Partial<Opening>) =>
+  openingOf({ name: 'waste', use: 'pipe', x: 400, z: 66, width: 16, height: 16, ...said });
 const madeWith = (openings: readonly Opening[], moulding = 'skirting-ogee-120') =>
   design(jobOf({ elements: { ...elements, skirting: { moulding } }, openings }));
 

@@ -3,23 +3,15 @@ import { nearest, placesFor, reachOf } from '../../../src/elements/top/joints';
 import { design } from '../../../src/flow';
 import { mirrorJob } from '../../../src/job/mirror';
 import type { Job, JoinMark, Opening } from '../../../src/vocabulary/job';
+import { openingOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf, runOf, type Said } from '../job-of';
 
 const job = (said: Said, unit: Partial<Job['unit']> = {}): Job => {
   const made = jobOf({ depth: 400, ...said });
   return { ...made, unit: { ...made.unit, ...unit } };
 };
-const hole = (x: number, said: Partial<Opening> = {}): Opening => ({
-  name: 'tap',
-  run: 1,
-  through: 'top',
-  use: 'pipe',
-  x,
-  z: 200,
-  width: 60,
-  height: 60,
-  ...said,
-});
+const hole = (x: number, said: Partial<Opening> = {}) =>
+  openingOf({ name: 'tap', through: 'top', use: 'pipe', x, z: 200, width: 60, height: 60, ...said });
 const free = { leftEnd: { kind: 'free' }, rightEnd: { kind: 'free' } } as const;
 const at = (made: ReturnType<typeof design>, run = 'A'): readonly number[] =>
   (made.marks[run] ?? []).filter((m) => m.reason === 'top joint').map((m) => Number(m.x.toFixed(6)));

@@ -3,12 +3,11 @@ import { design } from '../../../src/flow';
 import type { Design } from '../../../src/vocabulary/design';
 import type { Opening } from '../../../src/vocabulary/job';
 import { cornersIn } from '../../properties/measure';
+import { openingOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf, runOf, type Said } from '../job-of';
 
-const pipe = (said: Partial<Opening>): Opening => ({
-  ...{ name: '', run: 1, through: 'top', use: 'grille', x: 700, z: 300, width: 60, height: 60 },
-  ...said,
-});
+const grille = (said: Partial<Opening>) =>
+  openingOf({ through: 'top', use: 'grille', x: 700, z: 300, width: 60, height: 60, ...said });
 const made = (said: Said, top: object = {}): Design =>
   design(jobOf({ depth: 600, ...said, elements: { top: { overhang: 75, longest: 10_000, ...top } }, stock: { 'oak-40': { maxLength: 10_000 } } })); // biome-ignore format: one line
 const holesOf = (d: Design): number =>
@@ -20,7 +19,7 @@ const holesOf = (d: Design): number =>
 describe('an opening by a butted corner', () => {
   const runs = (through: 'this' | 'next') => [{ length: 3000, deflectionDeg: 90, through }, { length: 2500 }];
   test('in the length that stops against the other keeps 50 from that: 3000 + 75 − 600 − 50 = 2425', () => {
-    const at = (x: number): Design => made({ runs: runs('next'), openings: [pipe({ x })] }, { corner: 'butted' });
+    const at = (x: number): Design => made({ runs: runs('next'), openings: [grille({ x })] }, { corner: 'butted' });
     expect(at(2395).openings).toHaveLength(1);
     const refused = at(2400);
     expect(refused.openings).toEqual([]);
@@ -30,14 +29,14 @@ describe('an opening by a butted corner', () => {
     expect(rulesOf(refused)).not.toContain('top-opening-near-edge');
   });
   test('in the one that goes through may lie beyond where a mitre would be: up to 3000 + 75 − 50 = 3025', () => {
-    const at = (x: number): Design => made({ runs: runs('this'), openings: [pipe({ x })] }, { corner: 'butted' });
+    const at = (x: number): Design => made({ runs: runs('this'), openings: [grille({ x })] }, { corner: 'butted' });
     expect(at(2995).openings).toHaveLength(1);
     expect(holesOf(at(2995))).toBe(1);
     expect(findingOf(at(3000), 'opening-refused').message).toContain('the right end of the run');
   });
   test('turned less than 45° is by a mitre', () => {
     const at = (deflectionDeg: number): number => {
-      const said: Said = { runs: [{ length: 3000, deflectionDeg, through: 'this' }, { length: 2500 }], openings: [pipe({ x: 2900 })] }; // biome-ignore format: one line
+      const said: Said = { runs: [{ length: 3000, deflectionDeg, through: 'this' }, { length: 2500 }], openings: [grille({ x: 2900 })] }; // biome-ignore format: one line
       return made(said, { corner: 'butted' }).openings.length;
     };
     expect([at(44.9), at(45)]).toEqual([0, 1]);
@@ -59,7 +58,7 @@ describe('what has its place gets its hole, at every corner however it is made',
     const openings = [1, 2].flatMap((run) =>
       [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].flatMap((i) => {
         const x = run === 1 ? 1500 + 260 * i : 2100 - 260 * i;
-        return [200, 340, 480].map((z) => pipe({ run, x, z, width: 90 }));
+        return [200, 340, 480].map((z) => grille({ run, x, z, width: 90 }));
       }),
     );
     const d = made({ runs, openings }, top);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { design } from '../../../src/flow';
+import { wishOf } from '../behind-job';
 import { findingOf, jobOf, partsOf, rulesOf } from '../job-of';
 
 const carcass = { build: true, setBack: 40 };
@@ -46,10 +47,15 @@ describe('a worktop', () => {
     expect(rulesOf(made)).not.toContain('worktop-left-open');
   });
 
+  test('behind an inside corner nothing parts where only one run has a worktop', () => {
+    // No cross frames have room behind 140.
+    const made = madeWith({ runs: [{ length: 2400, deflectionDeg: -90 }, { length: 140 }] });
+    expect(made.rod.runs.map((run) => run.crossLines.length > 0)).toEqual([true, false]);
+    expect(rulesOf(made)).not.toContain('worktop-corner-open');
+  });
+
   test('at an impossible height is left out, and what stands behind stays as for the nearest', () => {
-    const bays = [{ run: 1, bay: 1, panels: true, purpose: 'shelves', count: 2, shelves: 'fixed' }].map((bay) => ({
-      ...{ ...bay, width: 0, height: 0, depth: 0, besides: 5, above: 10, behind: 50 },
-    }));
+    const bays = [wishOf({ purpose: 'shelves' })];
     const runs = [{ length: 2400 }];
     const at = (height: number) => madeWith({ runs, bays }, { worktop: { ...worktop, height, depth: 560 } });
     const found = findingOf(at(1090), 'worktop-too-high');
