@@ -31,7 +31,7 @@ export const ROOM_CONTRACT = 'src/elements/room';
 /** The register: the only page that knows every room, and only `src/flow.ts` (and tests) may import it. */
 export const REGISTER = 'src/elements/index';
 
-const OPEN_TO_CALLERS = ['src/flow', 'src/job/', 'src/exports/', ...WORDS];
+const OPEN_TO_CALLERS = ['src/flow', 'src/cut', 'src/job/', 'src/exports/', ...WORDS];
 
 export const LAW: readonly Stage[] = [
   // The base knows no joinery: of the words only those that would serve any shop.
@@ -49,7 +49,7 @@ export const LAW: readonly Stage[] = [
   stage('parts'),
   stage('sections'),
   stage('making'),
-  stage('cutting'),
+  stage('cutting', ['highs']),
   stage('checks'),
   stage('costing'),
   stage('drawings'),
@@ -76,11 +76,13 @@ export const LAW: readonly Stage[] = [
     ],
     packages: [],
   },
+  // The door to cutting for who has no design: a worker, a problem in a file.
+  { place: 'src/cut', mayImport: ['src/cutting/', ...WORDS], packages: [] },
   { place: 'src/cli/', mayImport: OPEN_TO_CALLERS, packages: ['node:*'], worldly: true },
   {
     place: 'app/',
     mayImport: OPEN_TO_CALLERS,
-    packages: ['react', 'react-dom', 'three', '@react-three/fiber', 'zustand', 'idb'],
+    packages: ['react', 'react-dom', 'three', '@react-three/fiber', 'zustand', 'idb', 'highs'],
     worldly: true,
   },
   { place: 'app/build/', mayImport: [], packages: ['node:*', 'vite'], worldly: true },

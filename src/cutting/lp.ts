@@ -1,0 +1,97 @@
+import loadHighs, { type Highs } from 'highs';
+
+/** A row of the master problem: what its sum must lie between. */
+export interface MasterRow {
+  readonly lower: number;
+  readonly upper: number;
+}
+
+export interface Relaxed {
+  readonly cost: number;
+  /** What one more on each row would cost. */
+  readonly duals: Float64Array;
+  /** How often each column is used, in parts. */
+  readonly amounts: Float64Array;
+}
+
+export interface Whole {
+  readonly cost: number;
+  readonly amounts: readonly number[];
+  /** No whole-numbered answer over these columns costs less (up to the tolerance of the solver). */
+  readonly bound: number;
+}
+
+/**
+ * Columns (ways of cutting) with a price, rows (what is wanted, what there is). Grows by columns; each solve starts from the last basis.
+ * Owns memory outside JavaScript: dispose of it.
+ */
+export interface Master {
+  /** Returns the column's number. Upper bound absent: any amount. */
+  addColumn(cost: number, rows: readonly number[], values: readonly number[], upper?: number): number;
+  /** The linear relaxation; undefined when it is infeasible. */
+  relax(): Relaxed | undefined;
+  /**
+   * The best whole-numbered answer found within so many nodes (the same every time), or undefined. `patienceS` is a last resort against a
+   * node that takes for ever, in seconds.
+   */
+  whole(limits: { readonly nodes: number; readonly patienceS: number }): Whole | undefined;
+  dispose(): void;
+}
+
+/** The solver of linear programs, loaded once. */
+export type LpSolver = (rows: readonly MasterRow[]) => Master;
+
+/**
+ * Loads the solver (HiGHS in WebAssembly: 55–80 ms, once). In a browser `wasmUrl` says where its binary lies. Rejects where WebAssembly
+ * can't be had.
+ */
+export async function loadLp(wasmUrl?: string): Promise<LpSolver> {
+  const highs = await loadHighs(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
+  return (rows) => masterOf(highs, rows);
+}
+
+const INTEGER = 1;
+const CONTINUOUS = 0;
+/** Longer than anybody waits: the solver takes no infinite limit. */
+const ALWAYS = 1e9;
+
+function masterOf(highs: Highs, rows: readonly MasterRow[]): Master {
+  const model = highs.createModel();
+  model.options.set({ output_flag: false, random_seed: 1 });
+  for (const { lower, upper } of rows) model.addRow(lower, upper, { indices: [], values: [] });
+  const { optimal } = highs.constants.modelStatus;
+  let columns = 0;
+  const setAll = (type: typeof INTEGER | typeof CONTINUOUS): void => {
+    for (let i = 0; i < columns; i += 1) model.changeColIntegrality(i, type);
+  };
+  return {
+    addColumn(cost, indices, values, upper = Number.POSITIVE_INFINITY) {
+      model.addCol(cost, 0, upper, { indices, values });
+      columns += 1;
+      return columns - 1;
+    },
+    relax() {
+      model.run();
+      if (model.getModelStatus() !== optimal) return undefined;
+      const { rowDual, colValue } = model.getSolution();
+      return { cost: model.getObjectiveValue(), duals: rowDual, amounts: colValue };
+    },
+    whole({ nodes, patienceS }) {
+      setAll(INTEGER);
+      model.options.set({ mip_max_nodes: nodes, time_limit: model.getRunTime() + patienceS });
+      model.run();
+      const found = Number(model.info.get('primal_solution_status')) === 2;
+      const answer = found
+        ? {
+            cost: model.getObjectiveValue(),
+            amounts: Array.from(model.getSolution().colValue, Math.round),
+            bound: Number(model.info.get('mip_dual_bound')),
+          }
+        : undefined;
+      setAll(CONTINUOUS);
+      model.options.set({ time_limit: ALWAYS });
+      return answer;
+    },
+    dispose: () => model.dispose(),
+  };
+}
