@@ -20,5 +20,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     environment: 'node',
     testTimeout: 30_000,
+    // Left to itself it keeps a core free, which on two cores is half of them.
+    maxWorkers: '100%',
   },
 });
