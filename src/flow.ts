@@ -31,6 +31,7 @@ import type { Result } from './vocabulary/result';
 import type { Mark, RodRun } from './vocabulary/rod';
 
 export { cautionsOf } from './checks/cautions';
+export { cutBatches, type TakenOff } from './cutting/take-off/index';
 export { writeJob } from './job/write';
 export { alike } from './parts/alike';
 export { teamKg, teamRule } from './sections/limits';

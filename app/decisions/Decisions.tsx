@@ -2,7 +2,7 @@ import { toolFields, unitFields } from '../../src/job/fields';
 import { useApp } from '../store/hooks';
 import { BaysForm } from './BaysForm';
 import { decide } from './decide';
-import { CarryForm, FitForm } from './GroupForm';
+import { CarryForm, CuttingForm, FitForm } from './GroupForm';
 import { LengthInput, NumberInput } from './inputs';
 import { JobForm } from './JobForm';
 import { JoinsForm } from './JoinsForm';
@@ -69,6 +69,7 @@ export function Decisions() {
       <OpeningsForm />
       <JoinsForm />
       <Workshop />
+      <CuttingForm />
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { setAt } from '../../src/job/edits';
+import { cuttingFields } from '../../src/job/fields-cutting';
 import { carryFields, fitFields } from '../../src/job/fields-making';
 import type { Decision, Fields } from '../../src/vocabulary/field';
 import { app } from '../store/app';
@@ -40,6 +41,16 @@ export function FitForm() {
   return (
     <Section title="Allowances for the room" folded>
       <Group fields={fitFields} values={{ ...fit }} path="/fit" />
+    </Section>
+  );
+}
+
+/** How stock is cut up: trims, stages, what is kept. */
+export function CuttingForm() {
+  const cutting = useApp((state) => state.document.cutting);
+  return (
+    <Section title="Cutting" folded>
+      <Group fields={cuttingFields} values={{ ...cutting }} path="/cutting" />
     </Section>
   );
 }

@@ -8,6 +8,7 @@ import {
   toolFields,
   unitFields,
 } from '../../src/job/fields';
+import { cuttingFields } from '../../src/job/fields-cutting';
 import { bayFields, carryFields, fitFields, joinFields, openingFields } from '../../src/job/fields-making';
 import { getAt } from '../../src/job/path';
 import { stepsOf } from '../../src/job/words';
@@ -42,6 +43,7 @@ export function decisionName(
   const [first, second, third, fourth] = steps;
   if (first === 'units') return jobFields.units.label;
   if (first === 'tools') return named('Workshop', toolFields, second);
+  if (first === 'cutting') return named('Cutting', cuttingFields, second);
   if (first === 'survey') return surveyName(job, second, third, fourth);
   if (first === 'carry') return named('The way in', carryFields, second);
   if (first === 'fit') return named('Allowances for the room', fitFields, second);

@@ -33,7 +33,7 @@ export function longestStock({
         limit,
         message: `${part.mark} (${part.name}, ${part.where}) is ${tenth(value)} mm long${leftOn > 0 ? ` with the ${tenth(leftOn)} mm left on` : ''}; the longest stock is ${tenth(limit)} mm.`,
         source: 'stock lengths from the stock book',
-        remedy: `${timber.has(part.material) ? 'Joint it over a stud' : 'Splice it over solid backing'}, or add a longer length to the stock book.`,
+        remedy: `Make it in ${Math.ceil(value / limit)} lengths, ${timber.has(part.material) ? 'halved over each other on a stud' : 'scarfed over solid backing'}, or add a longer length to the stock book.`,
       },
     ];
   });

@@ -2,6 +2,7 @@ import type { StockItem } from '../vocabulary/book';
 import type { EndCondition, Job, Run } from '../vocabulary/job';
 import type { Issue } from '../vocabulary/result';
 import { cutterFaults, sectionFaults } from './cross-profile';
+import { stuffIssues } from './cross-stuff';
 import type { RoomWords } from './schema';
 import { pointer } from './words';
 
@@ -44,6 +45,7 @@ export function crossIssues(job: Job, rooms: readonly RoomWords[]): Issue[] {
       'id',
     ),
     ...items.flatMap((item, i) => itemIssues(item, ['stock', 'items', i])),
+    ...stuffIssues(items),
     ...cutters.flatMap((cutter, i) =>
       cutterFaults(cutter).map(({ at, message }) => issue([...['tools', 'cutters', i], ...at], message)),
     ),

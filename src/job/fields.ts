@@ -1,4 +1,4 @@
-import { choice, length, number } from '../base/fields';
+import { choice, length, number, yesNo } from '../base/fields';
 
 /*
  * Decisions that belong to the job and to no room: unit, range, default and words in one place, for the schema and the form.
@@ -181,6 +181,11 @@ export const stockFields = {
     help: 'Planed to thickness, before tax.',
   }),
   length: length({ label: 'Length', min: 100, max: 10_000, default: 2400, help: 'As bought.' }),
+  grain: yesNo({
+    label: 'Grain',
+    default: false,
+    help: 'It runs along the length of the sheet, and pieces may not be turned across it.',
+  }),
   sheetWidth: length({ label: 'Width', min: 100, max: 3000, default: 1220, help: 'The shorter side of the sheet.' }),
   width: length({ label: 'Width', min: 5, max: 600, default: 63, help: 'The greater side of the section.' }),
   thickness: length({ label: 'Thickness', min: 1, max: 150, default: 18, help: 'Actual, not nominal.' }),

@@ -3,7 +3,7 @@ import type { Cutter } from '../vocabulary/book';
 import type { Segment, Vec2 } from '../vocabulary/geometry';
 import type { StockBook, Tools } from '../vocabulary/job';
 import { fixingFields, MOST, stockFields, toolFields } from './fields';
-import { group, id, listOf, numberOf, says, text, toldApartBy } from './leaf';
+import { group, id, listOf, numberOf, says, text, toldApartBy, valuesOf } from './leaf';
 import { anyOf } from './words';
 
 const name = text('Name', 200, 1);
@@ -33,6 +33,14 @@ const stockItem = z.discriminatedUnion(
     group({
       kind: z.literal('sheet'),
       ...item,
+      stuff: id()
+        .meta({
+          title: 'Cut together with',
+          description:
+            'What it is a sheet of: sheets that say the same word here are one stuff in several sizes. Left out: its own id.',
+        })
+        .optional(),
+      grain: (valuesOf(stockFields.grain) as z.ZodType<boolean>).optional(),
       length: numberOf(stockFields.length),
       width: numberOf(stockFields.sheetWidth),
       thickness: numberOf(stockFields.thickness),

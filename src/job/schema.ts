@@ -3,6 +3,7 @@ import type { Fields } from '../vocabulary/field';
 import type { BayWish, Flap, Job, Joins, Opening, Plan, Survey } from '../vocabulary/job';
 import type { Room } from '../vocabulary/room';
 import { endFields, jobFields, MOST, rhythmFields, runFields, surveyFields, unitFields } from './fields';
+import { cuttingFields } from './fields-cutting';
 import { bayFields, carryFields, fitFields, flapFields, joinFields, openingFields } from './fields-making';
 import { decisionOf, group, listOf, numberOf, says, text, toldApartBy, valuesOf } from './leaf';
 import { stockBook, tools } from './schema-stock';
@@ -159,5 +160,6 @@ export function makeSchema(rooms: readonly RoomWords[]): z.ZodType<Job> {
     }),
     stock: stockBook,
     tools,
+    cutting: groupOf(cuttingFields).prefault({}) as unknown as z.ZodType<Job['cutting']>,
   });
 }

@@ -2,6 +2,7 @@ import { defaultsOf } from '../base/fields';
 import type { Decision } from '../vocabulary/field';
 import type { Job, Plan, StockBook, Tools } from '../vocabulary/job';
 import { jobFields, runFields, toolFields, unitFields } from './fields';
+import { cuttingFields } from './fields-cutting';
 import { carryFields, fitFields } from './fields-making';
 import { FIXINGS } from './fixings';
 import { FORMAT, type RoomWords, VERSION } from './schema';
@@ -47,5 +48,6 @@ export function newJob(name: string, rooms: readonly RoomWords[]): Job {
     },
     stock: startingStock,
     tools: startingTools,
+    cutting: defaultsOf(cuttingFields),
   };
 }

@@ -30,21 +30,22 @@ const SHORT = 2440;
 const LONG = 3050;
 
 const sheets: readonly Sheet[] = MDF.flatMap(({ thickness, densityKgM3, pricePence, long }): Sheet[] => {
+  const stuff = `mdf-${thickness}`;
   const sheet = (id: string, length: number, price: number): Sheet => ({
     kind: 'sheet',
     id,
     name: `MDF ${thickness}, ${length} × ${WIDTH}`,
     densityKgM3,
+    // The usual size is what the stuff is called by.
+    ...(id === stuff ? {} : { stuff }),
     length,
     width: WIDTH,
     thickness,
     pricePence: price,
   });
-  const usual = sheet(`mdf-${thickness}`, SHORT, pricePence);
+  const usual = sheet(stuff, SHORT, pricePence);
   // Dearer by area, to the nearest 10 pence.
-  return long
-    ? [usual, sheet(`mdf-${thickness}-long`, LONG, Math.round((pricePence * LONG) / SHORT / 10) * 10)]
-    : [usual];
+  return long ? [usual, sheet(`${stuff}-long`, LONG, Math.round((pricePence * LONG) / SHORT / 10) * 10)] : [usual];
 });
 
 /** Lengths at so much a metre. */

@@ -54,7 +54,7 @@ function partOf(
   roundingStep: number,
 ): Part {
   const { kind, code, name, run, material, finish, from, shape, place, edges, edgeNames, section, grooves } = draft;
-  const { where, fit, meets, dividesAtJoins, byCentres, holds, oversize, hardware, work } = draft;
+  const { where, set, fit, meets, dividesAtJoins, byCentres, holds, oversize, hardware, work } = draft;
   return {
     kind,
     code,
@@ -70,6 +70,7 @@ function partOf(
     section,
     grooves,
     where,
+    set,
     fit,
     meets,
     dividesAtJoins,

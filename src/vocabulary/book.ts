@@ -15,6 +15,10 @@ interface Item {
 /** A sheet as bought. */
 export interface Sheet extends Item {
   readonly kind: 'sheet';
+  /** What it is a sheet of: sheets that say the same are one stuff in several sizes, and are cut together. Not said: its own id. */
+  readonly stuff?: string;
+  /** It has a grain, which runs along its length: pieces may not be turned. Not said: none. */
+  readonly grain?: boolean;
   readonly length: number;
   readonly width: number;
   readonly thickness: number;

@@ -175,6 +175,35 @@ export interface Tools {
   readonly cutters: readonly Cutter[];
 }
 
+/** How stock is cut up. Lengths in mm. */
+export interface Cutting {
+  /** Off each edge of a new sheet. */
+  readonly sheetTrim: number;
+  /** Off each end of new timber and mouldings, at least. */
+  readonly barTrim: number;
+  /** Off each edge or end of an offcut. */
+  readonly offcutTrim: number;
+  /** How often the direction of cutting a sheet may change, counting the first. */
+  readonly stages: 'any' | '2' | '3';
+  /** A last cut that only trims a piece to its size is no stage. */
+  readonly trimsFree: boolean;
+  /** Of the saw; 0: any. */
+  readonly longestCut: number;
+  /** What goes back into the rack: a sheet of at least this length and width, a bar of at least this length. */
+  readonly leastLength: number;
+  readonly leastWidth: number;
+  readonly leastBar: number;
+  /** Which pieces of sheet are sawn over size, and by how much on each side. */
+  readonly oversizeOn: 'none' | 'worked' | 'all';
+  readonly oversize: number;
+  /** Of a strip that is moulded before blocks are cut from it. */
+  readonly longestStrip: number;
+  /** The members of a panel frame come from one bar. */
+  readonly framesTogether: boolean;
+  /** Hardwood may be used with either face up. */
+  readonly eitherFace: boolean;
+}
+
 /** All that the joiner decides. Everything else is worked out from it. Lengths in mm. */
 export interface Job {
   readonly format: 'counterwright-job';
@@ -192,4 +221,5 @@ export interface Job {
   readonly unit: Unit;
   readonly stock: StockBook;
   readonly tools: Tools;
+  readonly cutting: Cutting;
 }

@@ -97,6 +97,8 @@ export interface PartDraft {
   readonly grooves: readonly GrooveWork[];
   /** Which bay or row or side, for people: "bay 2, top". */
   readonly where: string;
+  /** Pieces of one thing carry the same word, where a joiner may want them cut from one length: the members of a panel frame. */
+  readonly set?: string;
   /** Always fitted on site, whether it crosses a join or not; else the joins decide. */
   readonly fit?: 'site';
   /** Mitred with the neighbour at that end of the run: on site where a join is there. */

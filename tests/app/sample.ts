@@ -1,4 +1,5 @@
 import { defaultsOf } from '../../src/base/fields';
+import { cuttingFields } from '../../src/job/fields-cutting';
 import { carryFields, fitFields } from '../../src/job/fields-making';
 import type { Job } from '../../src/vocabulary/job';
 
@@ -33,4 +34,5 @@ export const sampleJob = (name = 'Bar'): Job => ({
   fit: defaultsOf(fitFields),
   stock: { items: [], fixings: [] },
   tools: { sawKerf: 3, mitreSawKerf: 2.4, mostTiltDeg: 47, roundingStep: 0.5, cutters: [] },
+  cutting: defaultsOf(cuttingFields),
 });

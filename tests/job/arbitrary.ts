@@ -10,6 +10,7 @@ import {
   toolFields,
   unitFields,
 } from '../../src/job/fields.ts';
+import { cuttingFields } from '../../src/job/fields-cutting.ts';
 import {
   bayFields,
   carryFields,
@@ -196,6 +197,7 @@ export function anyJob(rooms: readonly RoomWords[]): fc.Arbitrary<Job> {
       densityKgM3: numeric(stockFields.densityKgM3),
       carry: every(carryFields),
       fit: every(fitFields),
+      cutting: every(cuttingFields),
     })
     .map(({ shape: { runs, surveyed, leftEnd, rightEnd, ...said }, ...made }): Job => {
       const start = newJob(made.name, rooms);
@@ -206,6 +208,7 @@ export function anyJob(rooms: readonly RoomWords[]): fc.Arbitrary<Job> {
         survey: surveyed,
         carry: made.carry as unknown as Job['carry'],
         fit: made.fit as unknown as Job['fit'],
+        cutting: made.cutting as unknown as Job['cutting'],
         unit: {
           ...start.unit,
           plan: { runs, leftEnd, rightEnd },

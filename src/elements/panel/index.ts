@@ -112,7 +112,7 @@ function parts(decisions: Decisions, bench: Bench): Made {
   const holds = onSkin(outer - d);
   const drafts = frames
     .filter((f) => !f.fault)
-    .flatMap(({ run, where, from, to, low, high }) =>
+    .flatMap(({ run, bay, row, where, from, to, low, high }) =>
       mitredFrame(run, section, { from, to, low, high, d }).map(
         ({ shape, place }, i): PartDraft => ({
           kind: 'panel',
@@ -125,6 +125,7 @@ function parts(decisions: Decisions, bench: Bench): Made {
           edges: [],
           grooves: [],
           where: `${where}, ${SIDES[i]}`,
+          set: `${run.id} ${bay.index} ${row}`,
           edgeNames: ['outer edge', 'inner edge'],
           holds,
           shape,
