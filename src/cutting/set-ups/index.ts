@@ -1,0 +1,4 @@
+export { cutsOf } from './cuts';
+export { reorderForSettings, reorderTogether } from './reorder';
+export type { PlannedBatch } from './saws';
+export { settingsOf } from './settings';

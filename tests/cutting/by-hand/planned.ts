@@ -1,0 +1,25 @@
+import { treeOf } from '../../../src/cutting/by-hand/index';
+import type { CutSheet, PlacedOnSheet, SheetPlan } from '../../../src/vocabulary/cut-plan';
+import type { SheetProblem } from '../../../src/vocabulary/cut-problem';
+import { leavesOf, stagesOf } from '../verifier/tree';
+
+/** A plan of sheets of the first stock with these pieces on each. */
+export function planned(problem: SheetProblem, sheets: readonly (readonly PlacedOnSheet[])[]): SheetPlan {
+  const { kerf, trim, stock, trimsFree = false, leastOffcut = { length: 300, width: 100 } } = problem;
+  const [{ length, width, price }] = stock;
+  const whole = { x: trim, y: trim, length: length - 2 * trim, width: width - 2 * trim };
+  const cut = sheets.map((pieces): CutSheet => {
+    const tree = treeOf(pieces, whole, { kerf, trimsFree, leastOffcut });
+    if (!tree) throw new Error('can not be cut');
+    return { stock: 0, tree, pieces: leavesOf(tree), stages: stagesOf(tree, trimsFree) };
+  });
+  return {
+    kind: 'sheets',
+    cost: price * cut.length,
+    bound: 0,
+    proven: false,
+    used: [{ stock: 0, count: cut.length }],
+    unplaced: [],
+    sheets: cut,
+  };
+}
