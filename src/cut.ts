@@ -1,4 +1,26 @@
 /*
  * The door to cutting for who has no design at hand: the worker, a problem typed or read from a file.
  */
+
+export {
+  changes,
+  movePiece,
+  type OnBar,
+  type OnSheet,
+  restOf,
+  type ToBar,
+  type ToSheet,
+  withLocked,
+} from './cutting/by-hand/index';
 export { type LpSolver, loadLp } from './cutting/lp';
+export {
+  checkCutProblem,
+  type ListDefaults,
+  type ListRead,
+  type ProblemRead,
+  readCutList,
+  readCutProblem,
+  readRack,
+} from './cutting/read/index';
+export { cutsOf, type PlannedBatch, reorderTogether, settingsOf } from './cutting/set-ups/index';
+export { type CutMeans, firstPlan, startCutting } from './cutting/start';

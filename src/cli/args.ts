@@ -15,6 +15,11 @@ export const OPTIONS: Readonly<Record<string, string>> = {
   alike: 'identical parts together; takes no value',
   each: 'of every part; takes no value',
   out: 'file to write (default: standard output)',
+  problem: 'file with a cutting problem, instead of a job',
+  rack: 'file with the offcuts there are',
+  seconds: 'how long to search, for each stuff (default: 2)',
+  steps: 'how many steps to search instead: the same answer on every machine',
+  seed: 'whole number from which chance is drawn (default: 1)',
 };
 
 /** Options that are there or not. */

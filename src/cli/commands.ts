@@ -5,6 +5,7 @@ import { elevationSheet, runSheet } from '../exports/sheets';
 import { alike, elevation, newJob, rodDrawing, writeJob } from '../flow';
 import { choiceOf, OPTIONS, UsageError } from './args';
 import type { Command } from './command';
+import { CUTTING_COMMANDS } from './commands-cutting';
 import { MAKING_COMMANDS } from './commands-making';
 import { deliver } from './files';
 import { DONE, onJob, onlyRun, operand, runOf } from './on-job';
@@ -87,6 +88,7 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
     },
   },
   ...MAKING_COMMANDS,
+  ...CUTTING_COMMANDS,
   help: {
     usage: 'help',
     help: 'this page',
@@ -114,7 +116,7 @@ function helpText(): string {
     '',
     ...Object.entries(OPTIONS).map(([name, help]) => `  ${`--${name}`.padEnd(width)}  ${help}`),
     '',
-    "Exit code 0: done; 1: done, but a finding says that it can't be built so; 2: the input can't be used.",
+    "Exit code 0: done; 1: done, but a finding says that it can't be built so, or a piece has no place; 2: the input can't be used.",
     '',
   ].join('\n');
 }

@@ -1,19 +1,23 @@
 import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { readJob } from '../flow';
 import type { Job } from '../vocabulary/job';
+import type { Result } from '../vocabulary/result';
 import { UsageError } from './args';
 
-/** Reads a job file. Throws a UsageError whose message is one line: the file, the path inside it, what is wrong. */
-export function openJob(file: string): Job {
-  const result = readJob(readText(file));
+/** Reads a job file. Throws a UsageError as `usable` does. */
+export const openJob = (file: string): Job => usable(file, readJob(readText(file)));
+
+/** What was read from a file. Throws a UsageError whose message is one line: the file, the path inside it, what is wrong. */
+export function usable<T>(file: string, result: Result<T>): T {
   if (result.ok) return result.value;
   const first = result.issues[0];
   const more = result.issues.length > 1 ? ` (and ${result.issues.length - 1} more)` : '';
   const where = first?.path ? `${first.path}: ` : '';
-  throw new UsageError(`${file}: ${where}${oneLine(first?.message ?? 'is no job file')}${more}`);
+  throw new UsageError(`${file}: ${where}${oneLine(first?.message ?? "can't be read")}${more}`);
 }
 
-function readText(file: string): string {
+/** The text of a file. Throws a UsageError that says why there is none. */
+export function readText(file: string): string {
   try {
     return readFileSync(file, 'utf8');
   } catch (error) {

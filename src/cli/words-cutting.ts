@@ -1,0 +1,108 @@
+import { formatLength } from '../base/lengths';
+import type { CutBar, CutSheet, CutTree } from '../vocabulary/cut-plan';
+import type { CutProblem } from '../vocabulary/cut-problem';
+import type { CutDone } from './cut-json';
+
+/** What a joiner calls the next copy of a piece that comes to hand: its marks, or its name. */
+export type Namer = (piece: number) => string;
+
+/** Pieces by the names in the problem, or by their place in its list, counted from 1. */
+export const byName =
+  ({ pieces }: CutProblem): Namer =>
+  (piece) =>
+    pieces[piece]?.name ?? `piece ${piece + 1}`;
+
+/** Copies by the marks of the parts in them, one after the other. */
+export function byMarks(marks: readonly (readonly (readonly string[])[])[]): Namer {
+  const taken = marks.map(() => 0);
+  return (piece) => {
+    const copy = taken[piece] ?? 0;
+    taken[piece] = copy + 1;
+    return (marks[piece]?.[copy] ?? []).join('+');
+  };
+}
+
+const mm = (length: number): string => formatLength(length, 'mm');
+const money = (cost: number): string => cost.toFixed(2);
+const size = (one: { readonly length: number; readonly width?: number }): string =>
+  one.width === undefined ? mm(one.length) : `${mm(one.length)} × ${mm(one.width)}`;
+
+/** A plan to be read at the saw: what it costs and how good that is, what to fetch, each bar and sheet, what is not placed. Lengths in mm. */
+export function cutText({ problem, plan, seed, steps, warnings }: CutDone, name: Namer): string {
+  const lines = [
+    `cost ${money(plan.cost)}, ${howGood(plan)} (seed ${seed}, ${steps} ${steps === 1 ? 'step' : 'steps'})`,
+    ...warnings.map(({ path, message }) => `note: ${path}: ${message}`),
+    ...plan.used.map((one) => fetched(problem, one)),
+    ...(plan.kind === 'bars' ? barLines(problem, plan.bars, name) : sheetLines(problem, plan.sheets, name)),
+    ...plan.unplaced.map(({ piece, quantity, why }) => {
+      const { [piece]: it } = problem.pieces;
+      return `not placed: ${quantity} × ${byName(problem)(piece)}${it ? `, ${size(it)}` : ''}: ${why}`;
+    }),
+  ];
+  return lines.map((line) => `${line}\n`).join('');
+}
+
+function howGood({ cost, bound, proven }: CutDone['plan']): string {
+  if (proven) return 'proven best';
+  if (bound <= 0) return 'no bound known';
+  return `nothing costs less than ${money(bound)}: at most ${(100 * (cost / bound - 1)).toFixed(1)} % above`;
+}
+
+function fetched({ stock }: CutProblem, used: { readonly stock: number; readonly count: number }): string {
+  const one = stock[used.stock]!;
+  // Names in a stock book often say the size themselves.
+  const named = one.name?.includes(mm(one.length)) ? one.name : [one.name ?? '', size(one)].join(' ').trim();
+  return `fetch ${used.count} × ${one.offcut ? 'offcut ' : ''}${named} at ${money(one.price)}`;
+}
+
+/** Lines of things that are cut alike stand once, with their number. */
+function alike(all: readonly (readonly string[])[], one: string): readonly string[] {
+  const lots = new Map<string, { readonly lines: readonly string[]; numbers: number[] }>();
+  all.forEach((lines, i) => {
+    const key = lines.join('\n');
+    const lot = lots.get(key) ?? { lines, numbers: [] };
+    lot.numbers.push(i + 1);
+    lots.set(key, lot);
+  });
+  return [...lots.values()].flatMap(({ lines: [first, ...rest], numbers }) => [
+    '',
+    `${one} ${numbers.join(', ')}: ${numbers.length > 1 ? `${numbers.length} × ` : ''}${first}`,
+    ...rest,
+  ]);
+}
+
+function barLines(problem: CutProblem, bars: readonly CutBar[], name: Namer): readonly string[] {
+  const told = bars.map(({ stock, pieces, offcut }) => [
+    size(problem.stock[stock]!),
+    ...pieces.map(({ piece, at, length, turn }) => {
+      const turned = turn === undefined ? '' : `, ${turn}`;
+      return `  at ${mm(at)}  ${mm(length)}  ${name(piece)}${turned}`;
+    }),
+    ...(offcut ? [`  at ${mm(offcut.at)}  ${mm(offcut.length)}  into the rack`] : []),
+  ]);
+  return alike(told, 'bar');
+}
+
+function sheetLines(problem: CutProblem, sheets: readonly CutSheet[], name: Namer): readonly string[] {
+  const told = sheets.map(({ stock, stages, tree }) => [
+    `${size(problem.stock[stock]!)}, ${stages} ${stages === 1 ? 'stage' : 'stages'}`,
+    ...treeLines(tree, name, '  '),
+  ]);
+  return alike(told, 'sheet');
+}
+
+/** The cuts of a tree as nested lines: rips along the length, cross-cuts across it, each with the size that it sets. */
+function treeLines(tree: CutTree, name: Namer, indent: string): readonly string[] {
+  if (tree.kind !== 'cut') return [`${indent}${leaf(tree, name)}`];
+  return tree.parts.flatMap((part) => {
+    const set = tree.way === 'along' ? `rip ${mm(part.width)}` : `cross-cut ${mm(part.length)}`;
+    if (part.kind === 'cut') return [`${indent}${set}`, ...treeLines(part, name, `${indent}  `)];
+    return [`${indent}${set}: ${leaf(part, name)}`];
+  });
+}
+
+function leaf(tree: Exclude<CutTree, { readonly kind: 'cut' }>, name: Namer): string {
+  const sides = `${mm(tree.length)} × ${mm(tree.width)}`;
+  if (tree.kind === 'left') return `left over ${sides}${tree.reusable ? ', into the rack' : ''}`;
+  return `${name(tree.piece)} ${sides}${tree.turned ? ', turned' : ''}`;
+}
