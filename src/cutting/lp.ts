@@ -28,6 +28,10 @@ export interface Whole {
 export interface Master {
   /** Returns the column's number. Upper bound absent: any amount. */
   addColumn(cost: number, rows: readonly number[], values: readonly number[], upper?: number): number;
+  /** What a row's sum must lie between from now on. */
+  setRow(row: number, lower: number, upper: number): void;
+  /** How much of a column there can be from now on. */
+  setUpper(column: number, upper: number): void;
   /** The linear relaxation; undefined when it is infeasible. */
   relax(): Relaxed | undefined;
   /**
@@ -52,15 +56,20 @@ export async function loadLp(wasmUrl?: string): Promise<LpSolver> {
 
 const INTEGER = 1;
 const CONTINUOUS = 0;
+/** The solver's numbers for the dual and the primal simplex method. */
+const DUAL = 1;
+const PRIMAL = 4;
 /** Longer than anybody waits: the solver takes no infinite limit. */
 const ALWAYS = 1e9;
 
 function masterOf(highs: Highs, rows: readonly MasterRow[]): Master {
   const model = highs.createModel();
-  model.options.set({ output_flag: false, random_seed: 1 });
+  // No gap is small enough: prices and values may be large numbers that differ little.
+  model.options.set({ output_flag: false, random_seed: 1, mip_rel_gap: 0 });
   for (const { lower, upper } of rows) model.addRow(lower, upper, { indices: [], values: [] });
   const { optimal } = highs.constants.modelStatus;
   let columns = 0;
+  let method: typeof DUAL | typeof PRIMAL = DUAL;
   const setAll = (type: typeof INTEGER | typeof CONTINUOUS): void => {
     for (let i = 0; i < columns; i += 1) model.changeColIntegrality(i, type);
   };
@@ -70,7 +79,18 @@ function masterOf(highs: Highs, rows: readonly MasterRow[]): Master {
       columns += 1;
       return columns - 1;
     },
+    setRow(row, lower, upper) {
+      model.changeRowBounds(row, lower, upper);
+      method = DUAL;
+    },
+    setUpper(column, upper) {
+      model.changeColBounds(column, 0, upper);
+      method = DUAL;
+    },
     relax() {
+      // New columns leave the last basis feasible, new limits leave it optimal in the dual: each has its method. Nothing to presolve then.
+      model.options.set({ presolve: 'off', simplex_strategy: method });
+      method = PRIMAL;
       model.run();
       if (model.getModelStatus() !== optimal) return undefined;
       const { rowDual, colValue } = model.getSolution();
@@ -78,7 +98,12 @@ function masterOf(highs: Highs, rows: readonly MasterRow[]): Master {
     },
     whole({ nodes, patienceS }) {
       setAll(INTEGER);
-      model.options.set({ mip_max_nodes: nodes, time_limit: model.getRunTime() + patienceS });
+      model.options.set({
+        presolve: 'choose',
+        simplex_strategy: DUAL,
+        mip_max_nodes: nodes,
+        time_limit: model.getRunTime() + patienceS,
+      });
       model.run();
       const found = Number(model.info.get('primal_solution_status')) === 2;
       const answer = found

@@ -39,7 +39,7 @@ describe('a list of pieces for sheets', () => {
     ['6 x 782 x 732 12 shelf', /'12' after the measures/],
     ['a 6 x 782 x 732 b', /a name before and one after/],
     ['2 x 3 x 4 x 5', /4 measures; 2 and a number/],
-    ['shelf, 0, 300', /0 mm; sizes are from 0\.1 to 20000 mm/],
+    ['shelf, 0, 300', /0 mm; sizes are from 0\.1 to 2000000 mm/],
     ['shelf, 782', /no width/],
     ['shelf', /no length/],
     ['shelf, 782, 732, some', /'some' is no number of pieces/],

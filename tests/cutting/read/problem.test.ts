@@ -95,8 +95,8 @@ describe('a problem in a file', () => {
     ['a size below nothing', { ...BARS, pieces: [{ length: -5, quantity: 1 }] }, /^\/pieces\/0\/length found -5/],
     [
       'a size beyond',
-      { ...SHEETS, stock: [{ length: 20001, width: 5, price: 1 }] },
-      /^\/stock\/0\/length .*0\.1 to 20000 mm/,
+      { ...SHEETS, stock: [{ length: 2_000_001, width: 500, price: 1 }] },
+      /^\/stock\/0\/length .*0\.1 to 2000000 mm/,
     ],
     [
       'a text for a number',

@@ -1,0 +1,138 @@
+import type { LpSolver, Master } from '../lp';
+import type { Times } from './knapsack';
+import type { Rest } from './pack';
+import type { Pattern, Task } from './task';
+
+/** What leaving out one piece costs in the master, as often as the dearest bar: more than any bar that could hold it. */
+const LEFT_OUT = 4;
+/** And where only so many bars can hold it, for its whole length. */
+const LEFT_OUT_LIMITED = 60;
+
+/** The linear relaxation over the patterns known so far. */
+export interface Relaxation {
+  readonly cost: number;
+  /** Of one piece of each kind; and of one bar of each source that there are only so many of: 0 or less. */
+  readonly values: Float64Array;
+  readonly rents: Float64Array;
+  /** Of each pattern. */
+  readonly amounts: Float64Array;
+  /** Pieces left out, in parts. */
+  readonly missing: number;
+}
+
+/** Patterns and the master problem that chooses among them (Gilmore & Gomory 1961). */
+export interface Columns {
+  readonly patterns: readonly Pattern[];
+  /** False when it is known already. */
+  add(pattern: Pattern): boolean;
+  /** What is still to be cut, and from what. */
+  setRest(rest: Rest): void;
+  setUpper(pattern: number, upper: number): void;
+  relax(): Relaxation | undefined;
+  /** The best whole-numbered choice, as `Master.whole`; patterns and how often. */
+  whole(
+    nodes: number,
+    patienceS: number,
+  ): { readonly chosen: readonly (readonly [pattern: number, times: number])[]; readonly bound: number } | undefined;
+  dispose(): void;
+}
+
+/**
+ * The master of a task. Where a smaller kind may lie in place of a larger one, columns say so: they are dual cuts and spare most of the
+ * rounds (Valério de Carvalho 2005).
+ * @param smaller whether to have such columns.
+ */
+export function columnsOf(task: Task, lp: LpSolver, { left, stock }: Rest, smaller = task.plain): Columns {
+  const { kinds, sources } = task;
+  const limited = sources.flatMap(({ count }, i) => (Number.isFinite(count) ? [i] : []));
+  const rowOf = new Map(limited.map((source, i) => [source, kinds.length + i]));
+  const master: Master = lp([
+    ...left.map((lower) => ({ lower, upper: Number.POSITIVE_INFINITY })),
+    ...limited.map((source) => ({ lower: Number.NEGATIVE_INFINITY, upper: stock[source] })),
+  ]);
+  const dearest = sources.reduce((most, { price }) => Math.max(most, price), 0) || 1;
+  const plenty = sources.reduce((most, s) => (Number.isFinite(s.count) ? most : Math.max(most, s.capacity)), 0);
+  const roomiest = sources.reduce((most, s) => Math.max(most, s.capacity), 1);
+  for (let kind = 0; kind < kinds.length; kind++) {
+    const { size } = kinds[kind];
+    const cost = size <= plenty ? LEFT_OUT * dearest : dearest * (LEFT_OUT + (LEFT_OUT_LIMITED * size) / roomiest);
+    master.addColumn(cost, [kind], [1]);
+  }
+  let extra = kinds.length;
+  if (smaller)
+    for (let kind = 1; kind < kinds.length; kind++) {
+      master.addColumn(0, [kind - 1, kind], [-1, 1]);
+      extra++;
+    }
+  const patterns: Pattern[] = [];
+  const known = new Set<string>();
+  return {
+    patterns,
+    add(pattern) {
+      const key = `${pattern.source}|${[...pattern.times].sort((a, b) => a[0] - b[0]).join(';')}`;
+      if (known.has(key)) return false;
+      known.add(key);
+      patterns.push(pattern);
+      const rows = pattern.times.map(([kind]) => kind);
+      const amounts = pattern.times.map(([, n]) => n);
+      const row = rowOf.get(pattern.source);
+      master.addColumn(
+        sources[pattern.source].price,
+        row === undefined ? rows : [...rows, row],
+        row === undefined ? amounts : [...amounts, 1],
+      );
+      return true;
+    },
+    setRest(rest) {
+      for (let kind = 0; kind < kinds.length; kind++) master.setRow(kind, rest.left[kind], Number.POSITIVE_INFINITY);
+      for (const [source, row] of rowOf) master.setRow(row, Number.NEGATIVE_INFINITY, rest.stock[source]);
+    },
+    setUpper: (pattern, upper) => master.setUpper(extra + pattern, upper),
+    relax() {
+      const relaxed = master.relax();
+      if (!relaxed) return undefined;
+      const { cost, duals, amounts } = relaxed;
+      const rents = new Float64Array(sources.length);
+      for (const [source, row] of rowOf) rents[source] = Math.min(0, duals[row]);
+      let missing = 0;
+      for (let kind = 0; kind < kinds.length; kind++) missing += amounts[kind];
+      return {
+        cost,
+        values: duals.subarray(0, kinds.length).map((value) => Math.max(0, value)),
+        rents,
+        amounts: amounts.subarray(extra),
+        missing,
+      };
+    },
+    whole(nodes, patienceS) {
+      const whole = master.whole({ nodes, patienceS });
+      if (!whole) return undefined;
+      return {
+        chosen: whole.amounts.slice(extra).flatMap((n, pattern) => (n > 0 ? [[pattern, n] as const] : [])),
+        bound: whole.bound,
+      };
+    },
+    dispose: () => master.dispose(),
+  };
+}
+
+/**
+ * Cuts a pattern out of what is left: what is no longer wanted of a kind gives its place to the next smaller one, where it may. Returns what
+ * truly lies in the bar.
+ */
+export function takeFrom(task: Task, left: number[], times: Times): Times {
+  const taken = new Map<number, number>();
+  for (const [kind, n] of [...times].sort((a, b) => a[0] - b[0])) {
+    let places = n;
+    for (let k = kind; k < left.length && places > 0; k++) {
+      const now = Math.min(places, left[k]);
+      if (now > 0) {
+        taken.set(k, (taken.get(k) ?? 0) + now);
+        left[k] -= now;
+        places -= now;
+      }
+      if (!task.plain) break;
+    }
+  }
+  return [...taken].sort((a, b) => a[0] - b[0]);
+}
