@@ -16,6 +16,7 @@ import { ViewBar } from './ViewBar';
 /** The 3D view brings its own renderer along, so it comes after the rest of the screen. */
 const Scene = lazy(() => import('../scene/Scene'));
 const AssemblyPanel = lazy(() => import('../assembly/AssemblyPanel'));
+const CuttingPanel = lazy(() => import('../cutting/CuttingPanel'));
 
 /** A job file dropped anywhere on the board is opened. */
 function useDrop(): void {
@@ -43,7 +44,7 @@ function Middle() {
   const job = useApp((state) => state.document);
   return (
     <main className="middle" aria-label="Board">
-      {pane === 'parts' ? <div /> : <ViewBar />}
+      {pane === 'parts' || pane === 'cutting' ? <div /> : <ViewBar />}
       <div className="stage" data-pane={pane}>
         {/* Hidden, not taken down: what the view has built stays built. */}
         <div className="fill" hidden={pane === 'parts'}>
@@ -57,6 +58,13 @@ function Middle() {
           <ErrorBoundary what="The assembly" tryAgainOn={job}>
             <Suspense fallback={<p className="waiting">Working out the steps…</p>}>
               <AssemblyPanel />
+            </Suspense>
+          </ErrorBoundary>
+        ) : null}
+        {pane === 'cutting' ? (
+          <ErrorBoundary what="The cutting" tryAgainOn={job}>
+            <Suspense fallback={<p className="waiting">Laying the parts on the stuff…</p>}>
+              <CuttingPanel />
             </Suspense>
           </ErrorBoundary>
         ) : null}

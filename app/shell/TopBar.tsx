@@ -64,6 +64,7 @@ const panes: readonly { readonly value: Pane; readonly label: string }[] = [
   { value: 'unit', label: 'Unit' },
   { value: 'assembly', label: 'Assembly' },
   { value: 'parts', label: 'Parts list' },
+  { value: 'cutting', label: 'Cutting' },
 ];
 
 function Choices() {

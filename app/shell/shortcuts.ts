@@ -54,6 +54,12 @@ export const shortcuts: readonly Shortcut[] = [
     run: (s) => s.getState().setPane(s.getState().view.pane === 'assembly' ? 'unit' : 'assembly'),
   },
   {
+    label: 'The unit, or how its stuff is cut',
+    keys: 'C',
+    matches: plain('c'),
+    run: (s) => s.getState().setPane(s.getState().view.pane === 'cutting' ? 'unit' : 'cutting'),
+  },
+  {
     label: 'Drawn apart, or together',
     keys: 'X',
     matches: plain('x'),

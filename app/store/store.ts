@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Job } from '../../src/vocabulary/job';
 import type { BuildStage } from '../../src/vocabulary/part';
-import { type Step, withStep } from './history';
+import { type Deed, type Step, withStep } from './history';
 import { newId } from './ids';
 import {
   firstView,
@@ -31,6 +31,8 @@ export interface Actions {
    * `endGesture`, another edit, undo, redo or open. An edit that changes nothing leaves no step.
    */
   edit(label: string, recipe: Recipe, gesture?: string): void;
+  /** Remembers how to take back something that has been done beside the job, as a step among the edits. */
+  did(label: string, deed: Deed): void;
   endGesture(): void;
   /** Takes the open gesture back as if it had never been begun. */
   cancelGesture(): void;
@@ -113,6 +115,16 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
         });
       },
 
+      did(label, deed) {
+        const { document, past } = get();
+        set({
+          past: withStep(past, { label, before: document, after: document, deed }),
+          future: [],
+          laidBy: NOTHING,
+          gesture: null,
+        });
+      },
+
       endGesture() {
         if (get().gesture !== null) set({ gesture: null });
       },
@@ -131,29 +143,31 @@ export function createAppStore(initial: Job, documentId: string = newId()): AppS
       },
 
       undo() {
-        const { document, past, future } = get();
+        const { document, previous, past, future } = get();
         const step = past.at(-1);
         if (!step) return;
         set({
           document: step.before,
-          previous: document,
+          previous: step.deed ? previous : document,
           past: past.slice(0, -1),
           future: [step, ...future],
           gesture: null,
         });
+        step.deed?.undo();
       },
 
       redo() {
-        const { document, past, future } = get();
+        const { document, previous, past, future } = get();
         const [step, ...rest] = future;
         if (!step) return;
         set({
           document: step.after,
-          previous: document,
+          previous: step.deed ? previous : document,
           past: [...past, step],
           future: rest,
           gesture: null,
         });
+        step.deed?.redo();
       },
 
       open(job, id = newId()) {

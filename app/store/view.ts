@@ -3,7 +3,7 @@ import type { BuildStage } from '../../src/vocabulary/part';
 /** Where to look from; `room`: as somebody in the room sees it; `fit` keeps the direction and brings the whole unit into view. */
 export type Look = 'room' | 'fit' | 'front' | 'behind' | 'plan' | 'left' | 'right';
 
-export type Pane = 'unit' | 'assembly' | 'parts';
+export type Pane = 'unit' | 'assembly' | 'parts' | 'cutting';
 
 /** Which of the lists is in the middle. */
 export type ListName = 'parts' | 'fixings' | 'spacers' | 'maps' | 'site';
@@ -36,7 +36,7 @@ export interface View {
   readonly siteShown: boolean;
   /** The step of the assembly that is looked at, 0 the first. */
   readonly step: number;
-  /** What fills the middle: the unit itself, how it is put together, or the lists. */
+  /** What fills the middle: the unit itself, how it is put together, the lists, or how its stuff is cut. */
   readonly pane: Pane;
   readonly list: ListName;
   /** Whether the rod under each of them is folded away. */
@@ -55,8 +55,8 @@ export const firstView: View = {
   step: 0,
   pane: 'unit',
   list: 'parts',
-  // A list wants the room, and so does the assembly.
-  rodFolded: { unit: false, assembly: true, parts: true },
+  // A list wants the room, and so do the assembly and the sheets.
+  rodFolded: { unit: false, assembly: true, parts: true, cutting: true },
 };
 
 /** Something to tell the user; `lines` are the single points, each with its path where it has one. */

@@ -43,7 +43,11 @@ describe('keys', () => {
     expect(store.getState().view.pane).toBe('parts');
     // Under the list the rod begins folded away; under the unit it stays as it was.
     run('r');
-    expect(store.getState().view.rodFolded).toEqual({ unit: false, assembly: true, parts: false });
+    expect(store.getState().view.rodFolded).toEqual({ unit: false, assembly: true, parts: false, cutting: true });
+    run('c');
+    expect(store.getState().view.pane).toBe('cutting');
+    run('c');
+    expect(store.getState().view.pane).toBe('unit');
     store.getState().select('A-ST1');
     run('Escape');
     expect(store.getState().view.selected).toBeNull();

@@ -1,0 +1,128 @@
+import type { AnyCutPlan, CutBar, CutBatch, CutSheet, CutTree } from '../../src/vocabulary/cut-plan';
+import type { CutProblem } from '../../src/vocabulary/cut-problem';
+import { laidOf, marksOf } from './copies';
+import type { Shown } from './held';
+
+interface Target {
+  readonly piece: number;
+  readonly copy: number;
+}
+
+/** What makes two pieces one and the same for the saw. */
+const sizeKey = ({ pieces }: CutProblem, piece: number): string => {
+  const { name: _, quantity: __, together: ___, ...size } = pieces[piece] ?? { name: '' };
+  return JSON.stringify(Object.entries(size).sort(([a], [b]) => a.localeCompare(b)));
+};
+
+/** What makes two stocks one and the same, however many there are. */
+const stockKey = ({ problem, from }: CutBatch, stock: number): string => {
+  const { name: _, count: __, price: ___, ...size } = problem.stock[stock] ?? { name: '' };
+  return JSON.stringify([Object.entries(size).sort(([a], [b]) => a.localeCompare(b)), from[stock]]);
+};
+
+/**
+ * What has been cut already, for a batch whose parts have changed since: a sheet or bar still counts where every piece of it is wanted as it
+ * is, by its marks and its size. The plan that comes back holds nothing else yet; what it was cut from is in the batch, though it may have
+ * left the rack. Null where nothing counts any more.
+ */
+export function carried(
+  { batch: old, plan, copies }: Shown,
+  locked: readonly number[],
+  batch: CutBatch,
+): { readonly shown: Shown; readonly locked: readonly number[] } | null {
+  if (old.problem.kind !== batch.problem.kind || old.problem.kerf !== batch.problem.kerf) return null;
+  const wanted = new Map<string, Target>();
+  for (const [piece, all] of batch.marks.entries())
+    for (const [copy, marks] of all.entries())
+      wanted.set(`${marks.join(' ')} ${sizeKey(batch.problem, piece)}`, { piece, copy });
+  const targetsOf = (index: number): readonly (Target | undefined)[] =>
+    (laidOf(plan)[index]?.pieces ?? []).map(({ piece }, place) =>
+      wanted.get(`${marksOf(old, piece, copies[index]?.[place]).join(' ')} ${sizeKey(old.problem, piece)}`),
+    );
+  const kept = locked
+    .map((index) => ({ index, targets: targetsOf(index) }))
+    .filter(({ targets }) => targets.every((one) => one));
+  if (kept.length === 0) return null;
+  const stocked = withStock(
+    old,
+    batch,
+    kept.map(({ index }) => laidOf(plan)[index]?.stock ?? 0),
+  );
+  const cut = kept.map(({ index, targets }, i) => {
+    const map = targets.flatMap((one) => one ?? []);
+    return plan.kind === 'sheets'
+      ? sheetAs(plan.sheets[index] as CutSheet, stocked.stock[i] ?? 0, map)
+      : barAs(plan.bars[index] as CutBar, stocked.stock[i] ?? 0, map);
+  });
+  return {
+    shown: {
+      batch: stocked.batch,
+      plan: onlyThese(stocked.batch.problem, cut),
+      copies: kept.map(({ targets }) => targets.flatMap((one) => one?.copy ?? [])),
+    },
+    locked: kept.map((_, i) => i),
+  };
+}
+
+/** The batch with the stock that was used in it, as many as were used where it has them no longer; and which of its stock each is. */
+function withStock(
+  old: CutBatch,
+  batch: CutBatch,
+  used: readonly number[],
+): { readonly batch: CutBatch; readonly stock: readonly number[] } {
+  const keys = batch.problem.stock.map((_, i) => stockKey(batch, i));
+  const gone = [...new Set(used)].filter((stock) => !keys.includes(stockKey(old, stock)));
+  const added = gone.map((stock) => ({
+    ...old.problem.stock[stock],
+    count: used.filter((one) => one === stock).length,
+  }));
+  const problem = { ...batch.problem, stock: [...batch.problem.stock, ...added] } as CutProblem;
+  const from = [...batch.from, ...gone.map((stock) => old.from[stock] ?? {})];
+  const place = (stock: number): number => {
+    const there = keys.indexOf(stockKey(old, stock));
+    return there >= 0 ? there : keys.length + gone.indexOf(stock);
+  };
+  return { batch: gone.length === 0 ? batch : { ...batch, problem, from }, stock: used.map(place) };
+}
+
+/** A sheet with its pieces by their new numbers; a tree's pieces are those of the list, in whatever order. */
+function sheetAs(sheet: CutSheet, stock: number, targets: readonly Target[]): CutSheet {
+  const pieces = sheet.pieces.map((placed, place) => ({ ...placed, piece: targets[place]?.piece ?? 0 }));
+  const at = (x: number, y: number) => pieces.find((one) => one.x === x && one.y === y);
+  const own = (tree: CutTree): CutTree => {
+    if (tree.kind === 'left') return tree;
+    if (tree.kind === 'piece') return at(tree.x, tree.y) ?? tree;
+    return { ...tree, parts: tree.parts.map(own) };
+  };
+  return { stock, tree: own(sheet.tree), pieces, stages: sheet.stages };
+}
+
+const barAs = (bar: CutBar, stock: number, targets: readonly Target[]): CutBar => ({
+  ...bar,
+  stock,
+  pieces: bar.pieces.map((placed, place) => ({ ...placed, piece: targets[place]?.piece ?? 0 })),
+});
+
+/** A plan of what is cut already and nothing else: what is still to be placed is not yet. */
+function onlyThese(problem: CutProblem, cut: readonly (CutSheet | CutBar)[]): AnyCutPlan {
+  const cost = cut.reduce((sum, { stock }) => sum + (problem.stock[stock]?.price ?? 0), 0);
+  const done = problem.pieces.map((_, i) =>
+    cut.reduce((sum, { pieces }) => sum + pieces.filter(({ piece }) => piece === i).length, 0),
+  );
+  const common = {
+    cost,
+    bound: cost,
+    proven: false,
+    used: problem.stock.flatMap((_, stock) => {
+      const count = cut.filter((one) => one.stock === stock).length;
+      return count > 0 ? [{ stock, count }] : [];
+    }),
+    unplaced: problem.pieces.flatMap(({ quantity }, piece) => {
+      const left = quantity - (done[piece] ?? 0);
+      return left > 0 ? [{ piece, quantity: left, why: 'no stock left' as const }] : [];
+    }),
+  };
+  return problem.kind === 'sheets'
+    ? { kind: 'sheets', ...common, sheets: cut as readonly CutSheet[] }
+    : { kind: 'bars', ...common, bars: cut as readonly CutBar[] };
+}

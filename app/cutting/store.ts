@@ -1,0 +1,255 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { CutBatch, Offcut } from '../../src/vocabulary/cut-plan';
+import type { BatchAnswer, Cutters } from '../effects/cutting';
+import type { CutSoFar } from '../effects/cutting-keep';
+import { better } from '../workers/better';
+import { carried } from './carry';
+import { freshHeld, type Held, keyOf, piecesKey, shownOf } from './held';
+import { joined, restProblem } from './rest';
+import { FIRST_LIST, type TypedList } from './typed';
+
+/** Where batches come from: the job on the board, or a list typed without one. */
+export type Source = 'job' | 'typed';
+
+export type CuttingView = 'plan' | 'settings' | 'rack' | 'typed';
+
+export interface CuttingState {
+  readonly held: Readonly<Record<string, Held>>;
+  readonly order: Readonly<Record<Source, readonly string[]>>;
+  readonly rack: readonly Offcut[];
+  /** Time allowed to a batch's search, ms. */
+  readonly allowed: number;
+  /** How long "go on" goes on for, s. */
+  readonly longer: number;
+  /** Why the solver of linear programs can't be had; null while nothing is known against it. */
+  readonly noSolver: string | null;
+  readonly view: CuttingView;
+  /** The batch looked at, of each source; its sheet or bar, and how many cuts of that have been stepped through. */
+  readonly at: Readonly<Record<Source, string>>;
+  readonly sheet: number;
+  readonly cut: number;
+  /** The document whose batches these are. */
+  readonly documentId: string;
+  /** The list without a job, as it is being typed; what is likely a slip in the one laid out. */
+  readonly typed: TypedList;
+  readonly typedWarnings: readonly string[];
+}
+
+/** Time for a batch unless something else is chosen, ms: with ten batches the whole job is done within half a minute. */
+export const USUAL_TIME = 2000;
+
+/** Plans that are remembered for when their problem comes back, by an undo. */
+const MOST_REMEMBERED = 40;
+
+/** The same start for everybody: so a plan is found again. */
+const SEED = 1;
+
+export interface Cutting extends StoreApi<CuttingState> {
+  /** The batches of a source as they are now; what has not changed stays as it is. */
+  take(source: Source, batches: readonly CutBatch[], soFar?: readonly CutSoFar[]): void;
+  /** Lets all batches of a source go, and what is remembered of them. */
+  forget(source: Source): void;
+  hear(answer: BatchAnswer): void;
+  goOn(id: string, ms: number): void;
+  stop(id: string): void;
+  /** A search of its own, for all that is not cut yet. */
+  planAnew(id: string): void;
+  /** Puts a batch as it is told; the search, if any, is called off. */
+  put(id: string, held: Held): void;
+  lookAt(source: Source, id: string, sheet?: number): void;
+}
+
+/** The board for cutting. `cutters` do the work elsewhere and answer to `hear`. */
+export function createCutting(cutters: Cutters): Cutting {
+  const store = createStore<CuttingState>()(() => ({
+    held: {},
+    order: { job: [], typed: [] },
+    rack: [],
+    allowed: USUAL_TIME,
+    longer: 10,
+    noSolver: null,
+    view: 'plan',
+    at: { job: '', typed: '' },
+    sheet: 0,
+    cut: 0,
+    documentId: '',
+    typed: FIRST_LIST,
+    typedWarnings: [],
+  }));
+  const { getState, setState } = store;
+  let revision = 0;
+  const remembered = new Map<string, Held>();
+
+  const set = (id: string, held: Held): void => setState({ held: { ...getState().held, [id]: held } });
+
+  const remember = (held: Held): void => {
+    if (!held.shown || held.shown.batch !== held.batch) return;
+    remembered.delete(`${held.batch.id} ${held.key}`);
+    remembered.set(`${held.batch.id} ${held.key}`, held);
+    const [oldest] = remembered.keys();
+    if (remembered.size > MOST_REMEMBERED && oldest !== undefined) remembered.delete(oldest);
+  };
+
+  /** What of each batch the worker has. */
+  const atDesk = new Map<string, number>();
+
+  const order = (held: Held): void => {
+    atDesk.set(held.batch.id, held.revision);
+    cutters.order({
+      say: 'plan',
+      batch: held.batch.id,
+      revision: held.revision,
+      problem: restProblem(held),
+      seed: SEED,
+      ms: held.allowed,
+    });
+  };
+
+  const begin = (held: Held): void => {
+    set(held.batch.id, held);
+    order(held);
+  };
+
+  const next = (): number => {
+    revision += 1;
+    return revision;
+  };
+
+  const callOff = ({ batch, revision: asked }: Held): void => {
+    if (!atDesk.delete(batch.id)) return;
+    cutters.order({ say: 'forget', batch: batch.id, revision: asked });
+  };
+
+  /** The batch with what has been cut of it already, where that still counts. */
+  const taken = (batch: CutBatch, was: Held | undefined, soFar: CutSoFar | undefined): Held => {
+    const { allowed } = getState();
+    const cutBefore = was && was.locked.length > 0 && was.shown ? { ...was, ...was.shown } : soFar;
+    if (cutBefore && piecesKey(cutBefore.batch) === piecesKey(batch)) {
+      const { plan, copies, locked, done } = cutBefore;
+      const fresh = freshHeld(cutBefore.batch, next(), allowed);
+      return { ...fresh, shown: shownOf(cutBefore.batch, plan, copies), stand: 'stopped', locked, done };
+    }
+    const back = remembered.get(`${batch.id} ${keyOf(batch)}`);
+    // What has been cut since then is not forgotten for it.
+    if (back?.shown && back.locked.length >= (cutBefore?.locked.length ?? 0))
+      return {
+        ...back,
+        batch,
+        revision: next(),
+        shown: { ...back.shown, batch },
+        stand: back.stand === 'by hand' ? 'by hand' : 'stopped',
+      };
+    const fresh = freshHeld(batch, next(), allowed);
+    const still = cutBefore && carried(cutBefore, cutBefore.locked, batch);
+    if (still) {
+      const { shown, locked } = still;
+      const unlocked = locked.length < cutBefore.locked.length;
+      return {
+        ...fresh,
+        batch: shown.batch,
+        key: keyOf(shown.batch),
+        shown,
+        before: was?.shown ?? null,
+        locked,
+        unlocked,
+      };
+    }
+    return { ...fresh, shown: was?.shown ?? null, before: was?.shown ?? null, unlocked: cutBefore !== undefined };
+  };
+
+  const take: Cutting['take'] = (source, batches, soFar = []) => {
+    const { held, order: orders, at } = getState();
+    const ids = batches.map(({ id }) => id);
+    const next = { ...held };
+    const begun: Held[] = [];
+    for (const id of orders[source]) {
+      if (ids.includes(id) || !held[id]) continue;
+      remember(held[id]);
+      callOff(held[id]);
+      delete next[id];
+    }
+    for (const batch of batches) {
+      const was = held[batch.id];
+      if (was && was.locked.length === 0 && was.key === keyOf(batch)) {
+        const shown = was.shown && was.shown.batch === was.batch ? { ...was.shown, batch } : was.shown;
+        next[batch.id] = { ...was, batch, shown };
+        continue;
+      }
+      if (was && was.locked.length > 0 && piecesKey(was.batch) === piecesKey(batch)) continue;
+      if (was) remember(was);
+      const mine = soFar.find((one) => one.batch.id === batch.id);
+      const now = taken(batch, was, was ? undefined : mine);
+      next[batch.id] = now;
+      if (now.stand === 'waiting') begun.push(now);
+      else if (was) callOff(was);
+    }
+    const looked = ids.includes(at[source]) ? at[source] : (ids[0] ?? '');
+    setState({ held: next, order: { ...orders, [source]: ids }, at: { ...at, [source]: looked } });
+    // The one that is looked at comes first.
+    for (const held of begun.sort((a, b) => Number(b.batch.id === looked) - Number(a.batch.id === looked))) order(held);
+    if (begun.length > 0 && looked) cutters.order({ say: 'first', batch: looked, revision: 0 });
+  };
+
+  const hear: Cutting['hear'] = (answer) => {
+    if (answer.say === 'no solver') return setState({ noSolver: answer.why });
+    const held = getState().held[answer.batch];
+    if (!held || held.revision !== answer.revision) return;
+    if (answer.say === 'trouble') return set(answer.batch, { ...held, stand: 'failed', why: answer.why });
+    const { stand, spent, plan } = answer;
+    const now = { ...held, stand, spent };
+    if (!plan) return set(answer.batch, now);
+    const found = joined(held, plan);
+    const old = held.shown?.batch === held.batch ? held.shown : null;
+    const best = old ? better(old.plan, found.shown.plan) : found.shown.plan;
+    const isFound = best === found.shown.plan;
+    const shown = old && !isFound ? { ...old, plan: best } : found.shown;
+    set(answer.batch, {
+      ...now,
+      shown,
+      // Only what is bettered since the first plan, or since what was before it, is worth a word.
+      before: held.before ?? shown,
+      locked: isFound ? found.locked : held.locked,
+    });
+  };
+
+  return {
+    ...store,
+    take,
+    hear,
+    forget(source) {
+      take(source, []);
+      remembered.clear();
+    },
+    goOn(id, ms) {
+      const held = getState().held[id];
+      if (!held) return;
+      // The worker has forgotten it meanwhile: it starts again, and what is better counts.
+      if (atDesk.get(id) !== held.revision)
+        return begin({ ...held, revision: next(), stand: 'waiting', spent: 0, allowed: ms });
+      set(id, { ...held, stand: 'bettering', allowed: held.spent + ms });
+      cutters.order({ say: 'go on', batch: id, revision: held.revision, ms });
+    },
+    stop(id) {
+      const held = getState().held[id];
+      if (held) cutters.order({ say: 'stop', batch: id, revision: held.revision });
+    },
+    planAnew(id) {
+      const held = getState().held[id];
+      if (!held) return;
+      begin({ ...held, revision: next(), stand: 'waiting', spent: 0, allowed: getState().allowed, before: held.shown });
+    },
+    put(id, held) {
+      const was = getState().held[id];
+      if (was) callOff(was);
+      const { stand } = held;
+      const still = stand === 'waiting' || stand === 'first' || stand === 'bettering' ? 'stopped' : stand;
+      set(id, { ...held, revision: next(), stand: still });
+    },
+    lookAt(source, id, sheet = 0) {
+      const { at, held } = getState();
+      setState({ at: { ...at, [source]: id }, sheet, cut: 0 });
+      const now = held[id];
+      if (now) cutters.order({ say: 'first', batch: id, revision: now.revision });
+    },
+  };
+}

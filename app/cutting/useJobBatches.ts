@@ -1,0 +1,40 @@
+import { useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { cutBatches } from '../../src/flow';
+import type { Finding } from '../../src/vocabulary/finding';
+import type { CutSoFar } from '../effects/cutting-keep';
+import { app } from '../store/app';
+import { useApp, useDesign } from '../store/hooks';
+import { cutting, rack, useCutting } from './board';
+
+/** Hands the batches of the job on the board to the cutting, with what has been cut of it at earlier visits; gives what can't be cut as it is. */
+export function useJobBatches(): readonly Finding[] {
+  // What is typed comes first; the plans may lag behind it.
+  const design = useDeferredValue(useDesign());
+  const offcuts = useCutting((state) => state.rack);
+  const documentId = useApp((state) => state.documentId);
+  const [found, setFound] = useState<{ readonly documentId: string; readonly soFar: readonly CutSoFar[] } | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    const take = (soFar: readonly CutSoFar[]) => wanted && setFound({ documentId, soFar });
+    rack
+      .keep()
+      .then((keep) => keep.cutOf(documentId))
+      .then(take, () => {
+        app.getState().notify({ tone: 'trouble', text: 'What is cut already of this job could not be looked up.' });
+        take([]);
+      });
+    return () => {
+      wanted = false;
+    };
+  }, [documentId]);
+  const { batches, findings } = useMemo(() => cutBatches(design, offcuts), [design, offcuts]);
+  useEffect(() => {
+    if (found?.documentId !== documentId) return;
+    if (cutting.getState().documentId === documentId) return cutting.take('job', batches);
+    // Another job's plans are none of this one's.
+    cutting.forget('job');
+    cutting.setState({ documentId });
+    cutting.take('job', batches, found.soFar);
+  }, [batches, found, documentId]);
+  return findings;
+}

@@ -1,0 +1,163 @@
+import type { LpSolver } from '../../src/cut';
+import type { AnyCutPlan, CutSearch } from '../../src/vocabulary/cut-plan';
+import type { CutProblem } from '../../src/vocabulary/cut-problem';
+import { better } from './better';
+import type { Answer, Asked, Order, Question, Reply, Stand } from './messages';
+
+/** What the desk needs of the world and of the engine. */
+export interface DeskMeans {
+  readonly post: (answer: Answer) => void;
+  /** Milliseconds, rising. */
+  readonly now: () => number;
+  /** Resolves at the worker's next turn, after the messages that have come meanwhile. */
+  readonly turn: () => Promise<void>;
+  readonly loadLp: () => Promise<LpSolver>;
+  readonly firstPlan: (problem: CutProblem) => AnyCutPlan;
+  readonly startCutting: (problem: CutProblem, how: { readonly seed: number; readonly lp?: LpSolver }) => CutSearch;
+  readonly answer: (question: Question) => Reply;
+}
+
+/** How long the search works before it looks for messages, ms: orders wait for no longer than this and one step. */
+export const SLICE = 20;
+
+/** Better plans are sent no more often than this, ms: five in a second are as many as one can look at. */
+export const LEAST_APART = 200;
+
+/** One batch on the desk. */
+interface Lot {
+  readonly batch: string;
+  readonly revision: number;
+  readonly problem: CutProblem;
+  readonly seed: number;
+  allowed: number;
+  spent: number;
+  search?: CutSearch;
+  /** The search's own best when it was last looked at. */
+  looked?: AnyCutPlan;
+  best: AnyCutPlan;
+  /** What the page has last been sent, and when. */
+  sent?: AnyCutPlan;
+  sentAt: number;
+  over: boolean;
+}
+
+const why = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason)).slice(0, 300);
+
+/** Takes orders and works them off, one slice after another: the batch being looked at first, then the others in the order they came. */
+export function openDesk(means: DeskMeans): { hear(order: Order): void } {
+  const { post, now, turn, loadLp, firstPlan, startCutting, answer } = means;
+  const lots = new Map<string, Lot>();
+  let first = '';
+  let working = false;
+  let solver: Promise<LpSolver | undefined> | undefined;
+
+  const loaded = (): Promise<LpSolver | undefined> => {
+    solver ??= loadLp().catch((reason: unknown) => {
+      post({ say: 'no solver', why: why(reason) });
+      return undefined;
+    });
+    return solver;
+  };
+
+  const tell = (lot: Lot, stand: Stand): void => {
+    const { batch, revision, spent, best } = lot;
+    post({ say: 'plan', batch, revision, stand, spent, ...(best === lot.sent ? {} : { plan: best }) });
+    lot.sent = best;
+    lot.sentAt = now();
+  };
+
+  const fail = ({ batch, revision }: Lot, reason: unknown): void => {
+    if (lots.get(batch)?.revision === revision) lots.delete(batch);
+    post({ say: 'trouble', batch, revision, why: why(reason) });
+  };
+
+  const stillWanted = (lot: Lot): boolean => lots.get(lot.batch) === lot && !lot.over;
+
+  const slice = async (lot: Lot): Promise<void> => {
+    if (!lot.search) {
+      const lp = await loaded();
+      if (!stillWanted(lot)) return;
+      lot.search = startCutting(lot.problem, { seed: lot.seed, ...(lp ? { lp } : {}) });
+    }
+    const begun = now();
+    let more = true;
+    while (more && now() - begun < SLICE) more = lot.search.step();
+    lot.spent += now() - begun;
+    if (lot.search.best !== lot.looked) {
+      lot.looked = lot.search.best;
+      lot.best = better(lot.best, lot.looked);
+    }
+    lot.over = !more || lot.spent >= lot.allowed;
+    if (lot.over) tell(lot, more ? 'time' : 'done');
+    else if (now() - lot.sentAt >= LEAST_APART) tell(lot, 'bettering');
+  };
+
+  const next = (): Lot | undefined => {
+    const looked = lots.get(first);
+    return looked && !looked.over ? looked : [...lots.values()].find(({ over }) => !over);
+  };
+
+  const work = async (): Promise<void> => {
+    if (working) return;
+    working = true;
+    for (let lot = next(); lot; lot = next()) {
+      try {
+        await slice(lot);
+      } catch (reason) {
+        fail(lot, reason);
+      }
+      await turn();
+    }
+    working = false;
+  };
+
+  /** The quick plan at once, before anything else is gone on with. */
+  const begin = ({ batch, revision, problem, seed, ms }: Order & { readonly say: 'plan' }): void => {
+    lots.delete(batch);
+    try {
+      const lot: Lot = {
+        batch,
+        revision,
+        problem,
+        seed,
+        allowed: ms,
+        spent: 0,
+        best: firstPlan(problem),
+        sentAt: 0,
+        over: ms <= 0,
+      };
+      lots.set(batch, lot);
+      tell(lot, lot.over ? 'stopped' : 'first');
+    } catch (reason) {
+      post({ say: 'trouble', batch, revision, why: why(reason) });
+    }
+  };
+
+  const ask = ({ number, question }: Asked): void => {
+    try {
+      post({ say: 'told', number, reply: answer(question) });
+    } catch (reason) {
+      post({ say: 'at a loss', number, why: why(reason) });
+    }
+  };
+
+  return {
+    hear(order) {
+      if (order.say === 'ask') return ask(order);
+      const lot = lots.get(order.batch);
+      if (order.say === 'plan') begin(order);
+      else if (order.say === 'first') first = order.batch;
+      else if (lot?.revision === order.revision) {
+        if (order.say === 'go on') {
+          lot.allowed = lot.spent + order.ms;
+          lot.over = false;
+        } else if (order.say === 'forget') lots.delete(order.batch);
+        else if (!lot.over) {
+          lot.over = true;
+          tell(lot, 'stopped');
+        }
+      }
+      void work();
+    },
+  };
+}

@@ -1,0 +1,87 @@
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { serious } from './support/axe';
+import { card, drawn, openNew } from './support/board';
+
+/** The batches, each with what is said of it. */
+const batches = (page: Page): Locator => page.getByRole('list', { name: 'Stuff to be cut' }).getByRole('button');
+
+/** What the plan in hand costs and how good it is. */
+const cost = (page: Page): Locator => page.locator('.plan-head p').first();
+
+const middle = (page: Page, name: string): Locator => page.getByRole('radio', { name, exact: true });
+
+test('a job is cut: plans, one sheet at a time, into the rack and back', async ({ page }) => {
+  await openNew(page);
+  await page.keyboard.press('c');
+  await expect(middle(page, 'Cutting')).toBeChecked();
+  // Every batch has its plan and is at rest.
+  await expect.poll(async () => (await batches(page).allTextContents()).every((text) => /£\d/.test(text))).toBe(true);
+  const sheets = batches(page)
+    .filter({ hasText: /MDF.* sheet/ })
+    .first();
+  await sheets.click();
+  await expect(page.getByRole('button', { name: 'Plan is cut' })).toBeEnabled();
+
+  // The cuts in order, by the keys.
+  await page.keyboard.press('ArrowRight');
+  await expect(page.locator('.cut-now')).toContainText('Cut 1 of');
+  await expect(page.locator('.cut-now')).toContainText('Trim the');
+  await page.keyboard.press('ArrowRight');
+  await expect(page.locator('.cut-now')).toContainText('Cut 2 of');
+
+  // A piece in the drawing is the part on its card, and the row of the list.
+  await page.locator('.sheet-drawing .laid').first().click();
+  const picked = page.getByRole('region', { name: 'Pieces' }).getByRole('button', { pressed: true });
+  await expect(picked).toHaveCount(1);
+  const mark = (await picked.locator('span').first().textContent()) ?? '?';
+  await expect(card(page).getByRole('heading')).toContainText(mark);
+  await expect(page.locator('.laid.picked')).toHaveCount(1);
+  await test.step('nobody is shut out', async () => expect(await serious(page, '.middle')).toEqual([]));
+
+  // Taken in hand by the keyboard it can't lie on its neighbour, and goes back where it was.
+  await page.getByRole('button', { name: 'Move by hand' }).click();
+  await page.keyboard.press('t');
+  for (let i = 0; i < 3; i += 1) await page.keyboard.press('Shift+ArrowDown');
+  await expect(page.locator('.hand')).toContainText('in hand');
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.hand')).toHaveCount(0);
+
+  // What is cut stays; all of it cut, the rack has what is left; and one step takes each back.
+  const before = await cost(page).textContent();
+  await page.getByLabel('Cut already').check();
+  await page.getByRole('button', { name: 'Plan the rest anew' }).click();
+  await expect(page.getByRole('button', { name: 'Plan is cut' })).toBeEnabled();
+  await expect(page.getByLabel('Cut already')).toBeChecked();
+  await expect(cost(page)).toHaveText(before ?? '?');
+  await page.getByRole('button', { name: 'Plan is cut' }).click();
+  await expect(page.getByText(/^Put into the rack: O1/)).toBeVisible();
+  await middle(page, 'Offcut rack').check();
+  await expect(page.getByRole('table', { name: 'Offcuts' })).toContainText('O1');
+  await test.step('nor from the rack', async () => expect(await serious(page, '.cutting')).toEqual([]));
+  await page.reload();
+  await drawn(page);
+  await page.keyboard.press('c');
+  await expect(batches(page).filter({ hasText: /cut$/ })).toHaveCount(1);
+  await middle(page, 'Offcut rack').check();
+  await page.getByRole('button', { name: 'Throw out O1', exact: true }).click();
+  await expect(page.getByRole('table', { name: 'Offcuts' }).getByText('O1', { exact: true })).toHaveCount(0);
+  await page.keyboard.press('Control+Z');
+  await expect(page.getByRole('table', { name: 'Offcuts' })).toContainText('O1');
+});
+
+test('a list without a job is laid out, and its settings are gathered for a job', async ({ page }) => {
+  await openNew(page);
+  await page.keyboard.press('c');
+  await middle(page, 'Settings').check();
+  await expect(page.getByRole('table', { name: 'Sheets: panel saw' })).toContainText('rip fence');
+  await test.step('settings', async () => expect(await serious(page, '.cutting')).toEqual([]));
+  await middle(page, 'A list without a job').check();
+  await page.getByLabel('Pieces, one a line').fill('shelf, 782, 380, 6\nside, long, 400, 2');
+  await page.getByRole('button', { name: 'Lay it out' }).click();
+  await expect(page.getByRole('alert')).toContainText('Line 2');
+  await page.getByLabel('Pieces, one a line').fill('shelf, 782, 380, 6\nside, 1800, 400, 2');
+  await test.step('the list', async () => expect(await serious(page, '.cutting')).toEqual([]));
+  await page.getByRole('button', { name: 'Lay it out' }).click();
+  await expect(cost(page)).toContainText('2 sheets, 5.95 m²');
+  await expect(page.locator('.sheet-drawing .laid').first()).toBeVisible();
+});

@@ -1,0 +1,206 @@
+import { describe, expect, it } from 'vitest';
+import { LEAST_APART, openDesk, SLICE } from '../../../app/workers/desk';
+import type { Answer, Order } from '../../../app/workers/messages';
+import type { AnyCutPlan } from '../../../src/vocabulary/cut-plan';
+import { priced, problem } from './plans';
+
+type PlanAnswer = Answer & { readonly say: 'plan' };
+
+interface Told {
+  /** Plans that the search comes to, one a step; it is done after the last. */
+  readonly way?: readonly AnyCutPlan[];
+  /** What a step takes, ms. */
+  readonly step?: number;
+  readonly lp?: () => Promise<never>;
+  readonly first?: AnyCutPlan;
+}
+
+/** A desk in a world whose clock goes only as steps take time. */
+function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
+  let clock = 0;
+  let turns: (() => void)[] = [];
+  const posted: Answer[] = [];
+  const solvers: unknown[] = [];
+  const { hear } = openDesk({
+    post: (answer) => posted.push(answer),
+    now: () => clock,
+    turn: () => new Promise((resolve) => turns.push(resolve)),
+    loadLp: lp ?? (async () => 'solver' as never),
+    firstPlan: () => first,
+    startCutting(_, how) {
+      solvers.push(how.lp);
+      let at = 0;
+      return {
+        get best() {
+          return way[Math.min(at, way.length) - 1] ?? first;
+        },
+        step() {
+          clock += step;
+          at += 1;
+          return at < way.length;
+        },
+      };
+    },
+    answer: () => ({ what: 'rearranged', planned: [] }),
+  });
+  /** Lets the work go on for some turns. */
+  const go = async (times: number): Promise<void> => {
+    for (let i = 0; i < times; i += 1) {
+      await Promise.resolve().then(() => undefined);
+      await new Promise((resolve) => setImmediate(resolve));
+      const now = turns;
+      turns = [];
+      for (const turn of now) turn();
+    }
+    await new Promise((resolve) => setImmediate(resolve));
+  };
+  const plans = (): readonly PlanAnswer[] => posted.filter((one): one is PlanAnswer => one.say === 'plan');
+  return { hear, posted, plans, solvers, go, clock: () => clock };
+}
+
+const order = (batch: string, revision: number, ms = 2000): Order => ({
+  say: 'plan',
+  batch,
+  revision,
+  problem,
+  seed: 1,
+  ms,
+});
+const never = Array.from({ length: 100_000 }, (_, i) => priced(29 - i * 1e-4, 10));
+
+describe('the desk', () => {
+  it('gives the quick plan at once, before the solver is loaded', () => {
+    const { hear, plans } = desk({ lp: () => new Promise(() => undefined) });
+    hear(order('a', 1));
+    hear(order('b', 2));
+    expect(plans()).toMatchObject([
+      { batch: 'a', revision: 1, stand: 'first', plan: { cost: 30 } },
+      { batch: 'b', revision: 2, stand: 'first', plan: { cost: 30 } },
+    ]);
+  });
+
+  it('sends better plans at most every so many milliseconds, and ends with the best', async () => {
+    const { hear, plans, go } = desk({ way: never });
+    hear(order('a', 1, 1000));
+    await go(80);
+    const [first, ...later] = plans();
+    expect(first!.stand).toBe('first');
+    expect(later.at(-1)!.stand).toBe('time');
+    const spent = later.map((one) => one.spent);
+    for (const [i, at] of spent.slice(1, -1).entries()) expect(at - spent[i]!).toBeGreaterThanOrEqual(LEAST_APART);
+    expect(later.length).toBeLessThanOrEqual(1000 / LEAST_APART + 1);
+    // A step a hundredth of a second: the best of a hundred.
+    expect(later.at(-1)!.plan!.cost).toBeCloseTo(29 - 99e-4, 6);
+  });
+
+  it('says when nothing is left to better', async () => {
+    const { hear, plans, go } = desk({ way: [priced(25, 10), priced(20, 20)] });
+    hear(order('a', 1));
+    await go(3);
+    expect(plans().at(-1)).toMatchObject({ stand: 'done', plan: { cost: 20, proven: true } });
+  });
+
+  it('works on what is looked at first', async () => {
+    const { hear, plans, go } = desk({ way: never });
+    hear(order('a', 1, 100));
+    hear(order('b', 1, 100));
+    hear({ say: 'first', batch: 'b', revision: 1 });
+    await go(30);
+    const over = plans().filter(({ stand }) => stand === 'time');
+    expect(over.map(({ batch }) => batch)).toEqual(['b', 'a']);
+  });
+
+  it('stops, and goes on from where it stopped', async () => {
+    const { hear, plans, go, solvers } = desk({ way: never });
+    hear(order('a', 1, 100_000));
+    await go(5);
+    hear({ say: 'stop', batch: 'a', revision: 1 });
+    const stopped = plans().at(-1)!;
+    expect(stopped.stand).toBe('stopped');
+    const said = plans().length;
+    await go(5);
+    expect(plans().length).toBe(said);
+    hear({ say: 'go on', batch: 'a', revision: 1, ms: 200 });
+    await go(30);
+    expect(plans().at(-1)).toMatchObject({ stand: 'time' });
+    expect(plans().at(-1)!.spent).toBeGreaterThanOrEqual(stopped.spent + 200);
+    expect(plans().at(-1)!.plan!.cost).toBeLessThan(stopped.plan!.cost);
+    expect(solvers).toHaveLength(1);
+  });
+
+  it('drops what was asked of a batch before, and orders about it', async () => {
+    const { hear, plans, go } = desk({ way: never });
+    hear(order('a', 1, 100_000));
+    await go(3);
+    hear(order('a', 2, 100));
+    hear({ say: 'go on', batch: 'a', revision: 1, ms: 100_000 });
+    await go(40);
+    const after = plans().slice(plans().findIndex(({ revision }) => revision === 2));
+    expect(after.every(({ revision }) => revision === 2)).toBe(true);
+    expect(after.at(-1)!.stand).toBe('time');
+    hear(order('b', 3, 100_000));
+    hear({ say: 'forget', batch: 'b', revision: 3 });
+    const said = plans().length;
+    await go(10);
+    expect(plans().length).toBe(said);
+  });
+
+  it('keeps the quick plan while the search has nothing as good, with the better bound', async () => {
+    const { hear, plans, go } = desk({ first: priced(22, 5), way: [priced(30, 10), priced(30, 20)] });
+    hear(order('a', 1));
+    await go(3);
+    expect(plans().at(-1)!.plan).toMatchObject({ cost: 22, bound: 20, proven: false });
+  });
+
+  it('works without the solver where that can’t be had, and says so once', async () => {
+    const { hear, posted, plans, solvers, go } = desk({
+      way: [priced(20, 20)],
+      lp: () => Promise.reject(new Error('no network')),
+    });
+    hear(order('a', 1));
+    hear(order('b', 1));
+    await go(6);
+    expect(posted.filter(({ say }) => say === 'no solver')).toEqual([{ say: 'no solver', why: 'no network' }]);
+    expect(plans().filter(({ stand }) => stand === 'done')).toHaveLength(2);
+    expect(solvers).toEqual([undefined, undefined]);
+  });
+
+  it('looks for orders after every slice', async () => {
+    const { hear, go, clock } = desk({ way: never });
+    hear(order('a', 1, 100_000));
+    await go(1);
+    const before = clock();
+    await go(1);
+    expect(clock() - before).toBe(SLICE);
+  });
+
+  it('says what goes wrong, and goes on with the others', async () => {
+    const posted: Answer[] = [];
+    const { hear } = openDesk({
+      post: (answer) => posted.push(answer),
+      now: () => 0,
+      turn: () => new Promise((resolve) => setImmediate(resolve)),
+      loadLp: async () => 'solver' as never,
+      firstPlan: (asked) => {
+        if (asked.kerf > 1) throw new Error('too wide a blade');
+        return priced(30, 10);
+      },
+      startCutting: (asked) => {
+        if (asked.kerf === 1) throw new Error('no way');
+        return { best: priced(20, 20), step: () => false };
+      },
+      answer: () => {
+        throw new Error('no idea');
+      },
+    });
+    hear({ ...order('a', 1), problem: { ...problem, kerf: 2 } } as Order);
+    hear({ ...order('b', 2), problem: { ...problem, kerf: 1 } } as Order);
+    hear(order('c', 3));
+    hear({ say: 'ask', number: 7, question: { what: 'rearranged', planned: [] } });
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(posted).toContainEqual({ say: 'trouble', batch: 'a', revision: 1, why: 'too wide a blade' });
+    expect(posted).toContainEqual({ say: 'trouble', batch: 'b', revision: 2, why: 'no way' });
+    expect(posted).toContainEqual({ say: 'at a loss', number: 7, why: 'no idea' });
+    expect(posted.at(-1)).toMatchObject({ say: 'plan', batch: 'c', stand: 'done' });
+  });
+});
