@@ -1,7 +1,5 @@
 import { unbroken } from '../shell/format';
-import { useApp } from '../store/hooks';
 import type { Held } from './held';
-import { briefName } from './stuff';
 import { type Cost, goodness, stockWords } from './words';
 
 interface Props {
@@ -13,7 +11,6 @@ interface Props {
 
 /** What is cut from one stuff each: how much of it, what it costs, and how good the plan is known to be. */
 export function BatchList({ batches, chosen, costs, onChoose }: Props) {
-  const items = useApp((state) => state.document.stock.items);
   return (
     <ul className="batches" aria-label="Stuff to be cut">
       {batches.map((held) => (
@@ -23,7 +20,7 @@ export function BatchList({ batches, chosen, costs, onChoose }: Props) {
             aria-current={held.batch.id === chosen ? 'true' : undefined}
             onClick={() => onChoose(held.batch.id)}
           >
-            <b>{unbroken(briefName(held.batch, items))}</b>
+            <b>{unbroken(held.batch.name)}</b>
             <Told held={held} costs={costs} />
           </button>
         </li>

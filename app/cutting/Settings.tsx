@@ -14,7 +14,6 @@ import { marksInOrder } from './copies';
 import { atWork } from './held';
 import { Printed } from './Printed';
 import { bevelWords, grooveWords, passWords, setUpWords } from './setting-words';
-import { briefName } from './stuff';
 import type { Say } from './words';
 
 const marksWords = (marks: readonly string[]): string => markRanges(marks).join(', ');
@@ -64,10 +63,7 @@ export default function Settings({ say }: { readonly say: Say }) {
   const planned = usePlanned();
   const { parts, job } = useDesign();
   const { settings, trouble } = useSettings(planned, parts, job.tools.mitreSawKerf);
-  const names = useMemo(
-    () => new Map(planned.map(({ batch }) => [batch.id, briefName(batch, job.stock.items)])),
-    [planned, job.stock.items],
-  );
+  const names = useMemo(() => new Map(planned.map(({ batch }) => [batch.id, batch.name])), [planned]);
   if (!settings)
     return (
       <p className="said">{trouble ? `The settings could not be gathered: ${trouble}.` : 'Gathering the settings…'}</p>

@@ -1,5 +1,5 @@
+import { bareName } from '../../src/base/bare-name';
 import type { StockItem } from '../../src/vocabulary/book';
-import type { CutBatch } from '../../src/vocabulary/cut-plan';
 
 /** A stuff of the stock book, as the rack knows it. */
 export interface Stuff {
@@ -7,15 +7,6 @@ export interface Stuff {
   readonly name: string;
   /** An offcut of it has a width: sheets, and blanks of hardwood. */
   readonly wide: boolean;
-}
-
-/** A sheet's name without the size in which it is sold, where it ends with that: an offcut has another. */
-function bareName(item: StockItem): string {
-  if (item.kind !== 'sheet') return item.name;
-  const size = `${item.length} × ${item.width}`;
-  return item.name.endsWith(size)
-    ? item.name.slice(0, -size.length).replace(/[\s,;:–-]+$/, '') || item.name
-    : item.name;
 }
 
 /** What offcuts can be of: sheets of one stuff once, everything else by itself. */
@@ -27,12 +18,6 @@ export function stuffsOf(items: readonly StockItem[]): readonly Stuff[] {
     stuffs.set(id, { id, name: bareName(item), wide: item.kind === 'sheet' || item.kind === 'hardwood' });
   }
   return [...stuffs.values()];
-}
-
-/** What a batch is called in little room: sheets by their stuff, in whatever sizes it is sold. */
-export function briefName({ name, problem, from }: CutBatch, items: readonly StockItem[]): string {
-  const id = from.find(({ item }) => item !== undefined)?.item;
-  return problem.kind === 'sheets' && id !== undefined ? stuffName(id, items) : name;
 }
 
 /** What a stuff is called; one that this job's stock book doesn't have is called by its id. */

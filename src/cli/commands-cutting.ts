@@ -1,4 +1,4 @@
-import { type LpSolver, loadLp, readCutProblem, readRack } from '../cut';
+import { type LpSolver, loadLp, readCutProblem, readRack, settingsOf as setUpsOf } from '../cut';
 import { cutBatches, design } from '../flow';
 import type { Offcut } from '../vocabulary/cut-plan';
 import { type Args, choiceOf, UsageError } from './args';
@@ -8,7 +8,8 @@ import { asJson, type CutDone, cutData } from './cut-json';
 import { type Channels, deliver, openJob, readText, usable } from './files';
 import { findingLines } from './findings';
 import { DONE, operand, STOPPED } from './on-job';
-import { byMarks, byName, cutText } from './words-cutting';
+import { byMarks, byName, cutText, plainMoney, pounds } from './words-cutting';
+import { settingsText } from './words-settings';
 
 /** Planning how stock is cut, for a job or for a problem in a file. */
 export const CUTTING_COMMANDS: Readonly<Record<string, Command>> = {
@@ -31,7 +32,7 @@ async function cutProblem(args: Args, channels: Channels): Promise<number> {
   const settings = settingsOf(args);
   const { problem, warnings } = usable(file, readCutProblem(readText(file)));
   const done: CutDone = { problem, warnings, ...settings, ...(await searched(problem, settings)) };
-  const said = settings.format === 'json' ? asJson(cutData(done)) : cutText(done, byName(problem));
+  const said = settings.format === 'json' ? asJson(cutData(done)) : cutText(done, byName(problem), plainMoney);
   deliver(said, { to: out, source: file }, channels);
   return done.plan.unplaced.length > 0 ? STOPPED : DONE;
 }
@@ -48,11 +49,14 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
     const done: CutDone = { problem, warnings: [], ...settings, ...(await searched(problem, settings)) };
     cut.push({ batch, done });
   }
+  const planned = cut.map(({ batch, done: { plan } }) => ({ batch, plan }));
+  const setUps = setUpsOf(planned, worked.parts, { blockKerf: worked.job.tools.mitreSawKerf });
   const said =
     settings.format === 'json'
       ? asJson({
           job: worked.job.name,
           findings,
+          settings: setUps,
           batches: cut.map(({ batch: { id, name, marks, from }, done }) => ({
             id,
             name,
@@ -61,7 +65,11 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
             ...cutData(done),
           })),
         })
-      : cut.map(({ batch, done }) => `${batch.name}: ${cutText(done, byMarks(batch.marks))}`).join('\n');
+      : [
+          ...findingLines(findings).map((line) => `${line}\n`),
+          ...cut.map(({ batch, done }) => `${batch.name}: ${cutText(done, byMarks(batch.marks), pounds)}`),
+          settingsText(setUps, planned),
+        ].join('\n');
   deliver(said, { to: args.options.out, source: file }, channels);
   const stops = [...new Set([...worked.findings, ...findings])].filter(({ severity }) => severity === 'stop');
   findingLines(stops).forEach(channels.say);

@@ -23,16 +23,24 @@ export function byMarks(marks: readonly (readonly (readonly string[])[])[]): Nam
 }
 
 const mm = (length: number): string => formatLength(length, 'mm');
-const money = (cost: number): string => cost.toFixed(2);
+/** How a price is told. */
+export type Money = (price: number) => string;
+
+/** Of a problem in a file: in whatever money it is. */
+export const plainMoney: Money = (price) => price.toFixed(2);
+
+/** Of a job, whose stock book is in pence. */
+export const pounds: Money = (pence) => `£${(pence / 100).toFixed(2)}`;
+
 const size = (one: { readonly length: number; readonly width?: number }): string =>
   one.width === undefined ? mm(one.length) : `${mm(one.length)} × ${mm(one.width)}`;
 
 /** A plan to be read at the saw: what it costs and how good that is, what to fetch, each bar and sheet, what is not placed. Lengths in mm. */
-export function cutText({ problem, plan, seed, steps, warnings }: CutDone, name: Namer): string {
+export function cutText({ problem, plan, seed, steps, warnings }: CutDone, name: Namer, money: Money): string {
   const lines = [
-    `cost ${money(plan.cost)}, ${howGood(plan)} (seed ${seed}, ${steps} ${steps === 1 ? 'step' : 'steps'})`,
+    `cost ${money(plan.cost)}, ${howGood(plan, money)} (seed ${seed}, ${steps} ${steps === 1 ? 'step' : 'steps'})`,
     ...warnings.map(({ path, message }) => `note: ${path}: ${message}`),
-    ...plan.used.map((one) => fetched(problem, one)),
+    ...plan.used.map((one) => fetched(problem, one, money)),
     ...(plan.kind === 'bars' ? barLines(problem, plan.bars, name) : sheetLines(problem, plan.sheets, name)),
     ...plan.unplaced.map(({ piece, quantity, why }) => {
       const { [piece]: it } = problem.pieces;
@@ -42,17 +50,21 @@ export function cutText({ problem, plan, seed, steps, warnings }: CutDone, name:
   return lines.map((line) => `${line}\n`).join('');
 }
 
-function howGood({ cost, bound, proven }: CutDone['plan']): string {
+function howGood({ cost, bound, proven }: CutDone['plan'], money: Money): string {
   if (proven) return 'proven best';
   if (bound <= 0) return 'no bound known';
   return `nothing costs less than ${money(bound)}: at most ${(100 * (cost / bound - 1)).toFixed(1)} % above`;
 }
 
-function fetched({ stock }: CutProblem, used: { readonly stock: number; readonly count: number }): string {
+function fetched(
+  { stock }: CutProblem,
+  used: { readonly stock: number; readonly count: number },
+  money: Money,
+): string {
   const one = stock[used.stock]!;
   // Names in a stock book often say the size themselves.
   const named = one.name?.includes(mm(one.length)) ? one.name : [one.name ?? '', size(one)].join(' ').trim();
-  return `fetch ${used.count} × ${one.offcut ? 'offcut ' : ''}${named} at ${money(one.price)}`;
+  return `fetch ${used.count} × ${one.offcut ? `offcut ${named} from the rack` : `${named} at ${money(one.price)}`}`;
 }
 
 /** Lines of things that are cut alike stand once, with their number. */

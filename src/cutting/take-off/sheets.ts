@@ -1,3 +1,4 @@
+import { bareName } from '../../base/bare-name';
 import type { Sheet } from '../../vocabulary/book';
 import type { Offcut } from '../../vocabulary/cut-plan';
 import type { SheetPiece } from '../../vocabulary/cut-problem';
@@ -55,7 +56,7 @@ export function sheets(
       width: hundredth(strip.width + leftOn(of[0]).width + more),
     };
   }
-  const name = items.map((item) => item.name).join(' or ');
+  const name = [...new Set(items.map(bareName))].join(' or ');
   const findings = sawn
     .filter((one) => !fitsAny(one, rooms, turnable))
     .flatMap((one) => one.parts.map((part) => largerThanSheet(part, one, rooms, { name, turnable })));
