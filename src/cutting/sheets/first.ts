@@ -1,0 +1,48 @@
+import type { Cells } from './cell';
+import { cellsOf } from './cells-of';
+import { chanceOf } from './chance';
+import type { Choice } from './choose-sheet';
+import { type Criterion, fitOf } from './fit';
+import { forestOf } from './forest';
+import { isBetter, type Merits, meritsOf } from './merits';
+import { plantOf } from './plant';
+import type { Scaled } from './scaled';
+import { keepWholeSets } from './sets';
+import type { Order } from './sizes';
+
+const ORDERS: readonly Order[] = ['area', 'long', 'around', 'short', 'width', 'length'];
+const CRITERIA: readonly Criterion[] = ['squares', 'short', 'area', 'long'];
+/** Places looked at, at most: about a tenth of a second. */
+const WORK = 8e6;
+
+/** The best of several quick constructive heuristics: orders of pieces × how a place is judged × which sheets are begun. */
+export function firstCells(scaled: Scaled): Cells {
+  const forest = forestOf(scaled);
+  const chance = chanceOf(1);
+  const fit = fitOf(forest, chance);
+  const plant = plantOf(forest, fit, chance);
+  const empty = forest.save();
+  const choices: readonly Choice[] = [
+    'cheapest',
+    ...scaled.sheets.map((_, s) => s).slice(0, scaled.sheets.length > 1 ? 4 : 0),
+  ];
+  let best: Cells = [];
+  let merits: Merits | undefined;
+  for (const criterion of CRITERIA)
+    for (const order of ORDERS)
+      for (const choice of choices) {
+        if (merits && fit.looked > WORK) return best;
+        forest.restore(empty);
+        const how = { order, criterion, choice, blink: 0, flip: 0, budget: Number.POSITIVE_INFINITY };
+        plant(how);
+        keepWholeSets(forest, (without) => plant({ ...how, without }));
+        const { missing, cost } = forest.tally;
+        if (merits && (missing > merits.missing || (missing === merits.missing && cost > merits.cost))) continue;
+        const cells = cellsOf(forest);
+        const found = meritsOf(scaled, cells);
+        if (merits && !isBetter(found, merits)) continue;
+        best = cells;
+        merits = found;
+      }
+  return best;
+}

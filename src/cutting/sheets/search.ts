@@ -1,0 +1,77 @@
+import type { CutSearch, SheetPlan } from '../../vocabulary/cut-plan';
+import type { SheetProblem } from '../../vocabulary/cut-problem';
+import type { LpSolver } from '../lp';
+import { type PatternSearch, startPatterns } from '../patterns/index';
+import { boundOf } from './bound';
+import type { Cell, Cells } from './cell';
+import { NOISE } from './merits';
+import { startRuin } from './ruin';
+import { type Scaled, scaled } from './scaled';
+import { toPlan } from './to-plan';
+
+export interface SheetMeans {
+  readonly seed: number;
+  /** With it, patterns are generated beside the search by chance, which gives better bounds and now and then cheaper plans. */
+  readonly lp?: LpSolver;
+}
+
+/** Steps of ruin and recreate before patterns are begun; from then on they take turns. */
+const ALONE = 8;
+/** Steps between two times that patterns are shown the sheets at which ruin and recreate stands. */
+const SHOWN = 20;
+
+/** A plan at once, and better ones as long as it is asked. */
+export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): CutSearch<SheetPlan> {
+  const to = scaled(problem);
+  const ruin = startRuin(to, { seed });
+  /** For all pieces. */
+  let bound = boundOf(to);
+  ruin.stopAt(bound);
+  let patterns: PatternSearch | undefined;
+  let open = lp !== undefined && to.kinds.length > 0;
+  let steps = 0;
+  let shown = ruin.best;
+  let shownBound = bound;
+  let best = planOf(to, ruin.best, bound);
+
+  /** A step of the patterns; false when it is not their turn. */
+  function byPatterns(): boolean {
+    if (!lp || !open || steps <= ALONE || steps % 2 === 0 || ruin.merits.missing > 0) return false;
+    patterns ??= startPatterns(to, { lp, seed });
+    if (steps % SHOWN === 1) patterns.offer(ruin.current());
+    if (ruin.merits.cost < patterns.cost - NOISE) patterns.offer(ruin.best);
+    open = patterns.step();
+    if (patterns.best && patterns.cost < ruin.merits.cost - NOISE) ruin.offer(patterns.best);
+    bound = Math.max(bound, patterns.bound);
+    ruin.stopAt(bound);
+    if (!open) patterns.dispose();
+    return true;
+  }
+
+  return {
+    get best() {
+      return best;
+    },
+    step() {
+      steps++;
+      const more = byPatterns() || ruin.step() || (open && ruin.merits.missing === 0);
+      if (ruin.best !== shown || bound !== shownBound) {
+        shown = ruin.best;
+        shownBound = bound;
+        best = planOf(to, shown, bound);
+      }
+      return more;
+    },
+  };
+}
+
+/** The plan of a way to cut; `bound` holds for all pieces. */
+export function planOf(to: Scaled, cells: Cells, bound: number): SheetPlan {
+  const missing = Int32Array.from(to.kinds, ({ quantity }) => quantity);
+  const look = (cell: Cell): void => {
+    if (cell.kind === 'piece') missing[cell.piece]--;
+    else if (cell.kind === 'cut') cell.parts.forEach(look);
+  };
+  for (const { cell } of cells) look(cell);
+  return toPlan(to, cells, missing.some((quantity) => quantity > 0) ? boundOf(to, missing) : bound);
+}
