@@ -10,7 +10,7 @@ import { cutting, useCutting } from './board';
 import { CutSteps } from './CutSteps';
 import { calledOn, laidOf } from './copies';
 import { HandTools } from './HandTools';
-import { canTakeUp, type Hand, heldOver, putDown, takeUp, tried } from './hand';
+import { canTakeUp, type Hand, putDown, takeUp, tried } from './hand';
 import { atWork, type Held, type Shown } from './held';
 import { PieceList } from './PieceList';
 import { Sheets } from './Sheets';
@@ -154,11 +154,9 @@ function useHand(held: Held, shown: Shown, index: number) {
     onHand: setHand,
     onPut() {
       if (!hand) return;
-      const target = heldOver(hand);
       const why = putDown(app, cutting, held.batch.id, hand);
       setHand(null);
       setRefused(why === null ? null : `Not moved: ${why}.`);
-      if (why === null) cutting.setState({ sheet: target, cut: 0 });
     },
     onGiveUp() {
       setHand(null);

@@ -79,6 +79,9 @@ export async function rearrange(app: AppStore, cutting: Cutting, cutters: Pick<C
 
 const named = (offcuts: readonly Offcut[]): string => offcuts.map(({ mark }) => mark).join(', ');
 
+/** What the rack is being told of: a second press before it has answered must not put the leftovers in twice. */
+const beingTold = new WeakSet<Held>();
+
 /** All of a batch is cut: what it leaves goes into the rack, and what it took from there has left it. One step to undo. */
 export async function accept(
   app: AppStore,
@@ -88,12 +91,13 @@ export async function accept(
   isBlank: (material: string) => boolean,
 ): Promise<void> {
   const before = cutting.getState().held[id];
-  if (!before?.shown || before.done) return;
+  if (!before?.shown || before.done || beingTold.has(before)) return;
   const { shown } = before;
+  beingTold.add(before);
   const note = app.getState().document.name;
   const wanted = offcutsUsed(shown);
   const done = await rack.exchange({ out: wanted, in: leftFor(shown, cutting.getState().rack, isBlank, note) });
-  if (!done) return;
+  if (!done) return void beingTold.delete(before);
   const after: Held = { ...before, locked: laidOf(shown.plan).map((_, i) => i), done: true };
   cutting.put(id, after);
   app.getState().did(`${before.batch.name} is cut`, {

@@ -72,7 +72,7 @@ export function over(shown: Shown, hand: Hand, index: number): Hand {
 const stockOf = (plan: AnyCutPlan, index: number): number => laidOf(plan)[index]?.stock ?? 0;
 
 /** Which sheet or bar of the plan before one of the plan after is: an emptied one is put back, and those after it move up. */
-export function indexBefore(before: AnyCutPlan, after: AnyCutPlan, hand: Hand): (index: number) => number {
+function indexBefore(before: AnyCutPlan, after: AnyCutPlan, hand: Hand): (index: number) => number {
   const expected = Math.max(laidOf(before).length, heldOver(hand) + 1);
   const emptied = expected - laidOf(after).length;
   const from = hand.kind === 'sheets' ? hand.from.sheet : hand.from.bar;
@@ -100,7 +100,7 @@ function movedTo(
   return { from: { sheet: from.sheet, place: from.index }, to: { sheet: over, place: nearest?.place ?? -1 } };
 }
 
-/** Puts the piece in hand down, as a step to undo. Where it can't lie nothing is done, and the answer says why. */
+/** Puts the piece in hand down, as a step to undo, and turns to where it lies now. Where it can't lie nothing is done, and the answer says why. */
 export function putDown(app: AppStore, cutting: Cutting, id: string, hand: Hand): string | null {
   const held = cutting.getState().held[id];
   const { shown } = held ?? {};
@@ -108,10 +108,8 @@ export function putDown(app: AppStore, cutting: Cutting, id: string, hand: Hand)
   const answer = tried(shown, hand, held.locked);
   if ('words' in answer) return answer.words;
   const was = indexBefore(shown.plan, answer.plan, hand);
-  const copies = movedCopies(shown.plan, shown.copies, answer.plan, {
-    ...movedTo(shown.plan, answer.plan, hand, was),
-    was,
-  });
+  const moved = movedTo(shown.plan, answer.plan, hand, was);
+  const copies = movedCopies(shown.plan, shown.copies, answer.plan, { ...moved, was });
   const locked = laidOf(answer.plan).flatMap((_, index) => (held.locked.includes(was(index)) ? [index] : []));
   deed(app, cutting, `Move ${called(shown, hand)}`, () =>
     cutting.put(id, {
@@ -122,6 +120,7 @@ export function putDown(app: AppStore, cutting: Cutting, id: string, hand: Hand)
       locked,
     }),
   );
+  cutting.setState({ sheet: moved.to.sheet, cut: 0 });
   return null;
 }
 

@@ -33,7 +33,7 @@ const LETTER_WIDTH = 0.62;
 const CLEAR = 3;
 
 /** About how wide a line comes out, px. */
-export const lineWidth = (text: string): number => text.length * LETTERS * LETTER_WIDTH;
+const lineWidth = (text: string): number => text.length * LETTERS * LETTER_WIDTH;
 
 const fits = (lines: readonly string[], along: number, across: number): boolean =>
   lines.length * LINE + 1 <= across && Math.max(...lines.map(lineWidth)) + 2 * CLEAR <= along;

@@ -14,9 +14,9 @@ function soFarOf(documentId: string, held: Held | undefined): CutSoFar | undefin
 /** Keeps how far the job on the board is cut, from now on, so that it is found again at the next visit. */
 export function keepSoFar(app: AppStore, cutting: Cutting, rack: Rack): () => void {
   let line: Promise<unknown> = Promise.resolve();
-  return cutting.subscribe(({ held, order }, { held: was }) => {
+  // The board's own document: while another job is being opened, its batches are still those of the one before.
+  return cutting.subscribe(({ held, order, documentId }, { held: was }) => {
     if (held === was) return;
-    const { documentId } = app.getState();
     for (const id of order.job) {
       const [now, then] = [held[id], was[id]];
       // What has just been found, or is no longer on the board, is not to be written over.

@@ -8,7 +8,7 @@ import { asJson, type CutDone, cutData } from './cut-json';
 import { type Channels, deliver, openJob, readText, usable } from './files';
 import { findingLines } from './findings';
 import { DONE, operand, STOPPED } from './on-job';
-import { byMarks, byName, cutText, plainMoney, pounds } from './words-cutting';
+import { byMarks, byName, cutText, plainMoney, pounds, sumOf, totalText } from './words-cutting';
 import { settingsText } from './words-settings';
 
 /** Planning how stock is cut, for a job or for a problem in a file. */
@@ -56,6 +56,8 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
       ? asJson({
           job: worked.job.name,
           findings,
+          cost: sumOf(cut.map(({ done }) => done.plan.cost)),
+          bound: sumOf(cut.map(({ done }) => done.plan.bound)),
           settings: setUps,
           batches: cut.map(({ batch: { id, name, marks, from }, done }) => ({
             id,
@@ -68,6 +70,7 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
       : [
           ...findingLines(findings).map((line) => `${line}\n`),
           ...cut.map(({ batch, done }) => `${batch.name}: ${cutText(done, byMarks(batch.marks), pounds)}`),
+          totalText(cut.map(({ done }) => done.plan)),
           settingsText(setUps, planned),
         ].join('\n');
   deliver(said, { to: args.options.out, source: file }, channels);

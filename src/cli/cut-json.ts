@@ -52,7 +52,7 @@ function barData(problem: BarProblem, { stock, pieces, offcut }: CutBar) {
  * Where the saw cuts, mm from the bar's left end, in order: the side of the kerf towards the piece it frees – before a piece that doesn't begin where one has
  * just been cut off, and after each that doesn't end with the bar. Of slanted ends the outermost point counts.
  */
-export function sawPlaces({ stock: all, kerf }: BarProblem, { stock, pieces }: CutBar): readonly number[] {
+function sawPlaces({ stock: all, kerf }: BarProblem, { stock, pieces }: CutBar): readonly number[] {
   const { length } = all[stock]!;
   const places: number[] = [];
   let free = 0;

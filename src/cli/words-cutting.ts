@@ -50,7 +50,19 @@ export function cutText({ problem, plan, seed, steps, warnings }: CutDone, name:
   return lines.map((line) => `${line}\n`).join('');
 }
 
-function howGood({ cost, bound, proven }: CutDone['plan'], money: Money): string {
+/** Added up in hundredths of a penny, so that no noise of the sum is told. */
+export const sumOf = (amounts: readonly number[]): number =>
+  amounts.reduce((sum, amount) => sum + Math.round(amount * 100), 0) / 100;
+
+/** What all stuffs of a job cost together. */
+export function totalText(plans: readonly CutDone['plan'][]): string {
+  const cost = sumOf(plans.map((plan) => plan.cost));
+  const bound = sumOf(plans.map((plan) => plan.bound));
+  const proven = plans.every((plan) => plan.proven);
+  return `all stuffs: cost ${pounds(cost)}, ${howGood({ cost, bound, proven }, pounds)}\n`;
+}
+
+function howGood({ cost, bound, proven }: Pick<CutDone['plan'], 'cost' | 'bound' | 'proven'>, money: Money): string {
   if (proven) return 'proven best';
   if (bound <= 0) return 'no bound known';
   return `nothing costs less than ${money(bound)}: at most ${(100 * (cost / bound - 1)).toFixed(1)} % above`;

@@ -1,6 +1,7 @@
-import type { AnyCutPlan, BarPlan, CutBar, CutSheet, SheetPlan } from '../../vocabulary/cut-plan';
+import type { AnyCutPlan, BarPlan, CutBar, CutSheet, SheetPlan, Unplaced } from '../../vocabulary/cut-plan';
 import type { BarProblem, CutProblem, SheetProblem } from '../../vocabulary/cut-problem';
 import { accountOf, money } from './account';
+import { usable } from './move-sheet';
 
 /** What is left to be planned when some sheets or bars are cut already. */
 export interface Rest<Problem extends CutProblem = CutProblem> {
@@ -62,7 +63,7 @@ export function withLocked(
     ...accountOf(problem, cut),
     bound: rest.proven ? accountOf(problem, cut).cost : money(accountOf(problem, held).cost + rest.bound),
     proven: rest.proven,
-    unplaced: rest.unplaced.map((one) => ({ ...one, piece: pieces[one.piece] })),
+    unplaced: rest.unplaced.map((one) => inWhole(problem, held, { ...one, piece: pieces[one.piece] })),
   });
   if (plan.kind === 'sheets' && rest.kind === 'sheets') {
     const held = kept(plan.sheets);
@@ -75,6 +76,27 @@ export function withLocked(
     return { kind: 'bars', ...common(bars, held), bars };
   }
   throw new Error(`a rest of ${rest.kind} does not belong to a plan of ${plan.kind}`);
+}
+
+/** What is too large for the stock of the rest, but not for what the locked ones have used up, has no stock left. */
+function inWhole(problem: CutProblem, held: readonly { readonly stock: number }[], one: Unplaced): Unplaced {
+  if (one.why !== 'larger than any stock') return one;
+  return held.some(({ stock }) => holds(problem, stock, one.piece)) ? { ...one, why: 'no stock left' } : one;
+}
+
+/** Noise of sums, mm. */
+const NOISE = 1e-6;
+
+/** Whether a piece is no larger than a stock within its trimmed ends or edges. */
+function holds(problem: CutProblem, stock: number, piece: number): boolean {
+  if (problem.kind === 'bars') {
+    const { length, trim = problem.trim } = problem.stock[stock];
+    return problem.pieces[piece].length <= length - 2 * trim + NOISE;
+  }
+  const { length, width, turnable = false } = problem.pieces[piece];
+  const sheet = usable(problem, stock);
+  const lies = (along: number, up: number): boolean => along <= sheet.length + NOISE && up <= sheet.width + NOISE;
+  return lies(length, width) || (turnable && lies(width, length));
 }
 
 /** A sheet of the rest in the numbers of the whole problem. */

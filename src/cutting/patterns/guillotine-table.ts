@@ -82,8 +82,6 @@ export function guillotineTable({ length, width }: Size, lying: readonly Lying[]
   /** 0: waste; n > 0: lying n − 1; n < 0: see below. */
   const how = new Int32Array(nx * ny);
   const inner = lying.map((l) => [xAt[l.x], yAt[l.y]] as const);
-  const restX = remainders(xs, xAt);
-  const restY = remainders(ys, yAt);
 
   const begin = (values: ArrayLike<number>): void => {
     worth.fill(0);
@@ -116,14 +114,14 @@ export function guillotineTable({ length, width }: Size, lying: readonly Lying[]
       }
       const x = xs[i];
       for (let k = 1; 2 * xs[k] <= x; k += 1) {
-        const sum = worth[row + k] + worth[row + restX[i * nx + k]];
+        const sum = worth[row + k] + worth[row + xAt[x - xs[k]]];
         if (sum > best) {
           best = sum;
           way = -1 - 2 * k;
         }
       }
       for (let k = 1; 2 * ys[k] <= y; k += 1) {
-        const sum = worth[k * nx + i] + worth[restY[j * ny + k] * nx + i];
+        const sum = worth[k * nx + i] + worth[yAt[y - ys[k]] * nx + i];
         if (sum > best) {
           best = sum;
           way = -2 - 2 * k;
@@ -155,6 +153,10 @@ export function guillotineTable({ length, width }: Size, lying: readonly Lying[]
     }
   };
 
+  /** The last sum within what is left of sum i beyond sum k. */
+  const restX = (i: number, k: number): number => xAt[xs[i] - xs[k]];
+  const restY = (j: number, k: number): number => yAt[ys[j] - ys[k]];
+
   const treeOf = (i: number, j: number): GuillotineCut => {
     const way = how[j * nx + i];
     if (i === 0 || j === 0 || way === 0) return { kind: 'waste' };
@@ -162,8 +164,8 @@ export function guillotineTable({ length, width }: Size, lying: readonly Lying[]
     const along = (-way & 1) === 1;
     const k = along ? (-1 - way) / 2 : (-2 - way) / 2;
     return along
-      ? { kind: 'cut', axis: 'x', at: xs[k], parts: [treeOf(k, j), treeOf(restX[i * nx + k], j)] }
-      : { kind: 'cut', axis: 'y', at: ys[k], parts: [treeOf(i, k), treeOf(i, restY[j * ny + k])] };
+      ? { kind: 'cut', axis: 'x', at: xs[k], parts: [treeOf(k, j), treeOf(restX(i, k), j)] }
+      : { kind: 'cut', axis: 'y', at: ys[k], parts: [treeOf(i, k), treeOf(i, restY(j, k))] };
   };
 
   const counts = (): Int32Array => {
@@ -175,19 +177,11 @@ export function guillotineTable({ length, width }: Size, lying: readonly Lying[]
       const way = how[j * nx + i];
       if (i === 0 || j === 0 || way === 0) continue;
       if (way > 0) counted[lying[way - 1].piece] += 1;
-      else if ((-way & 1) === 1) stack.push((-1 - way) / 2, j, restX[i * nx + (-1 - way) / 2], j);
-      else stack.push(i, (-2 - way) / 2, i, restY[j * ny + (-2 - way) / 2]);
+      else if ((-way & 1) === 1) stack.push((-1 - way) / 2, j, restX(i, (-1 - way) / 2), j);
+      else stack.push(i, (-2 - way) / 2, i, restY(j, (-2 - way) / 2));
     }
     return counted;
   };
 
   return { work: workOf(nx, ny), fill, filling, counts, tree: () => treeOf(nx - 1, ny - 1) };
-}
-
-/** For sums i and k ≤ i: the last sum within what is left of the one beyond the other. */
-function remainders(sums: Int32Array, at: Int32Array): Int32Array {
-  const n = sums.length;
-  const rest = new Int32Array(n * n);
-  for (let i = 0; i < n; i += 1) for (let k = 0; k <= i; k += 1) rest[i * n + k] = at[sums[i] - sums[k]];
-  return rest;
 }

@@ -13,7 +13,7 @@ export interface Ways {
 }
 
 /** Undefined: fewer stages than any pattern in here has. */
-export function waysOf({ stages, trimsFree }: Pick<Scaled, 'stages' | 'trimsFree'>): Ways | undefined {
+function waysOf({ stages, trimsFree }: Pick<Scaled, 'stages' | 'trimsFree'>): Ways | undefined {
   const cuts = trimsFree ? stages + 1 : stages;
   if (stages < 2) return undefined;
   return {

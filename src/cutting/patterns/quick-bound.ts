@@ -52,7 +52,9 @@ export function* weightBound(scaled: Scaled, so: { bound: number; readonly cost:
         }
         wanted += quantity * least;
       }
-      so.bound = Math.max(so.bound, attainable(scaled, covering(sheets, wanted)));
+      const least = covering(sheets, wanted);
+      // The bound is a sum of prices already: what is below it is rounded up to no more.
+      if (least > so.bound) so.bound = attainable(scaled, least);
       work += kinds.length * sheets.length;
       if (work < PAUSE_AFTER) continue;
       work = 0;

@@ -7,7 +7,7 @@ import type { Range } from './fields';
 /** Longest text that is read, in characters. */
 export const MOST_CHARACTERS = 5_000_000;
 export const MOST_PIECES = 5_000;
-export const MOST_DIFFERENT = 1_000;
+const MOST_DIFFERENT = 1_000;
 export const MOST_STOCKS = 200;
 
 /** What is cut, and from what: as long as the longest stock of the classic one-dimensional problems. */

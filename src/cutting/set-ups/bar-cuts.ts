@@ -71,7 +71,7 @@ const sharesCut = (made: Plane, begins: Plane, kerf: number): boolean =>
   sameSlant(made.slant, begins.slant) && begins.at - made.at <= kerf * kerfFactor(made.slant) + SAME;
 
 /** Needs of a cut; the stop of one that has none stays where it is. */
-export const barNeeds = ({ mitreDeg, tiltDeg, stop }: Pick<BarCut, 'mitreDeg' | 'tiltDeg' | 'stop'>) =>
+const barNeeds = ({ mitreDeg, tiltDeg, stop }: Pick<BarCut, 'mitreDeg' | 'tiltDeg' | 'stop'>) =>
   needsOf({ mitre: mitreDeg, tilt: tiltDeg, 'length stop': stop });
 
 /** Cuts of one bar, one after the other. */

@@ -44,7 +44,7 @@ export function beyondParts({ parts, way, ...node }: Parted): number {
 }
 
 /** Whether a node's last part is what remains after the others, and needs no cut of its own. */
-export const lastIsFree = (node: Parted): boolean => node.parts.at(-1)?.kind === 'left' || beyondParts(node) <= SAME;
+const lastIsFree = (node: Parted): boolean => node.parts.at(-1)?.kind === 'left' || beyondParts(node) <= SAME;
 
 /** What a rectangle is when it lies on the saw: nodes that need no cut are what they hold. */
 export function heldBy(tree: CutTree): CutTree {

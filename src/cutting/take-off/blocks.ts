@@ -1,5 +1,5 @@
 import type { Part } from '../../vocabulary/part';
-import { hundredth, leftOn } from './sawn';
+import { fits, hundredth, leftOn } from './sawn';
 
 /** A strip of moulded stuff: the blocks that are cut from it in order, and how long it is with the saw cuts between them. mm. */
 export interface MouldedStrip {
@@ -28,7 +28,7 @@ export function stripsOf(blocks: readonly Part[], kerf: number, longest: number)
     const strips: { blocks: Part[]; length: number }[] = [];
     const lengths = alike.map((block) => ({ block, length: hundredth(block.size.length + leftOn(block).length) }));
     for (const { block, length } of [...lengths].sort((a, b) => b.length - a.length)) {
-      const strip = strips.find((one) => one.length + kerf + length <= longest);
+      const strip = strips.find((one) => fits(one.length + kerf + length, longest));
       if (strip) {
         strip.blocks.push(block);
         strip.length += kerf + length;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { better } from '../../../app/workers/better';
 import { LEAST_APART, openDesk, SLICE } from '../../../app/workers/desk';
 import type { Answer, Order } from '../../../app/workers/messages';
 import type { AnyCutPlan } from '../../../src/vocabulary/cut-plan';
@@ -67,6 +68,18 @@ const order = (batch: string, revision: number, ms = 2000): Order => ({
   ms,
 });
 const never = Array.from({ length: 100_000 }, (_, i) => priced(29 - i * 1e-4, 10));
+
+it('a bound is lent to the plan in hand only where the same pieces are placed', () => {
+  const short = (piece: number, cost: number, bound: number): AnyCutPlan => ({
+    ...priced(cost, bound),
+    unplaced: [{ piece, quantity: 1, why: 'no stock left' }],
+  });
+  expect(better(priced(20, 10), priced(30, 15))).toEqual({ ...priced(20, 15), proven: false });
+  expect(better(priced(20, 10), priced(30, 25))).toEqual(priced(20, 20));
+  expect(better(short(0, 20, 10), short(0, 30, 15))).toEqual(short(0, 20, 15));
+  const held = short(0, 20, 10);
+  expect(better(held, short(1, 30, 25))).toBe(held);
+});
 
 describe('the desk', () => {
   it('gives the quick plan at once, before the solver is loaded', () => {

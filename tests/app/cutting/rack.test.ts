@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { accept } from '../../../app/cutting/acts';
+import { accept, lock } from '../../../app/cutting/acts';
 import { leftFor } from '../../../app/cutting/left-over';
 import { NOT_KEPT, openRack } from '../../../app/cutting/rack';
 import { keepSoFar } from '../../../app/cutting/so-far';
@@ -93,6 +93,8 @@ async function board(open = openCuttingKeep) {
     from: [...batch.from, { offcut: 'O1' }],
   };
   await rack.exchange({ in: [offcut('O1', 1000, 500), offcut('O4')] });
+  app.setState({ documentId: 'bar' });
+  cutting.setState({ documentId: 'bar' });
   cutting.take('job', [racked]);
   const found = { ...plan, cost: 10, sheets: [plan.sheets[0]!, { ...plan.sheets[1]!, stock: 1 }] };
   cutting.hear({
@@ -126,6 +128,30 @@ describe('a plan that is cut', () => {
     app.getState().redo();
     await vi.waitFor(() => expect(marks()).toEqual(['O4', 'O5']));
     expect(cutting.getState().held.mdf).toMatchObject({ done: true });
+  });
+
+  it('puts its leftovers in once, however often it is pressed before the rack has answered', async () => {
+    const { app, cutting, rack, marks } = await board();
+    await Promise.all([1, 2].map(() => accept(app, cutting, rack, 'mdf', () => false)));
+    expect(marks()).toEqual(['O4', 'O5']);
+    expect(app.getState().past).toHaveLength(1);
+  });
+
+  it('can be told to the rack again when that did not work', async () => {
+    const { app, cutting, rack, marks } = await board();
+    await accept(app, cutting, { ...rack, exchange: async () => undefined }, 'mdf', () => false);
+    expect(cutting.getState().held.mdf).toMatchObject({ done: false });
+    await accept(app, cutting, rack, 'mdf', () => false);
+    expect(marks()).toEqual(['O4', 'O5']);
+  });
+
+  it('is kept with its own job while another one is being opened', async () => {
+    const { app, cutting, rack } = await board();
+    app.setState({ documentId: 'another' });
+    lock(app, cutting, 'mdf', 0, true);
+    const keep = await rack.keep();
+    await vi.waitFor(async () => expect(await keep.cutOf('bar')).toMatchObject([{ locked: [0] }]));
+    expect(await keep.cutOf('another')).toEqual([]);
   });
 
   it('says which of its offcuts somebody has taken meanwhile', async () => {

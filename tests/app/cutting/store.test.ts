@@ -289,9 +289,12 @@ describe('a piece moved by hand', () => {
     cutting.take('job', [batch]);
     answer(dearer, 'done');
     lock(app, cutting, 'mdf', 2, true);
+    cutting.setState({ sheet: 1, cut: 2 });
     const hand = takeUp(held().shown!, 0, 0)!;
     if (hand.kind !== 'sheets') throw new Error('sheets are taken up as such');
     expect(putDown(app, cutting, 'mdf', { ...hand, to: { ...hand.to, sheet: 1, x: 600 } })).toBeNull();
     expect(held()).toMatchObject({ locked: [1], shown: { plan: { cost: 20 }, copies: [[1, 0, 0], [2]] } });
+    // What was the second sheet is the first now, and it is the one that is looked at.
+    expect(cutting.getState()).toMatchObject({ sheet: 0, cut: 0 });
   });
 });

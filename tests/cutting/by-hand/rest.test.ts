@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { firstBars } from '../../../src/cutting/bars/index';
 import { changes, restOf, withLocked } from '../../../src/cutting/by-hand/index';
+import { firstSheets } from '../../../src/cutting/sheets/index';
 import type { CutTree, SheetPlan } from '../../../src/vocabulary/cut-plan';
-import type { BarProblem } from '../../../src/vocabulary/cut-problem';
+import type { BarProblem, SheetProblem } from '../../../src/vocabulary/cut-problem';
 import { SEED } from '../../base/seed';
 import { anySheets, chance } from '../set-ups/random-plans';
 import { verify } from '../verifier/index';
@@ -59,6 +60,42 @@ describe('what is left when some is cut', () => {
     expect([whole.cost, whole.bound, whole.proven]).toEqual([held + rest.cost, held + 5, false]);
     const proven = withLocked(bars, plan, locked, { ...rest, bound: rest.cost, proven: true });
     expect([proven.bound, proven.proven]).toEqual([proven.cost, true]);
+  });
+
+  it('says that no stock is left for what only used up stock would hold, and of what is larger than any that it is', () => {
+    const few: BarProblem = {
+      ...bars,
+      stock: bars.stock.slice(0, 1),
+      pieces: [...bars.pieces, { length: 901, quantity: 1 }],
+    };
+    const sheets: SheetProblem = {
+      kind: 'sheets',
+      kerf: 3,
+      trim: 5,
+      stock: [{ length: 810, width: 410, price: 1, count: 1 }],
+      pieces: [
+        { length: 800, width: 400, quantity: 2 },
+        { length: 400, width: 800, quantity: 2, turnable: true },
+        { length: 400, width: 800, quantity: 1 },
+      ],
+    };
+    const [cutBars, cutSheets] = [firstBars(few), firstSheets(sheets)];
+    const rests = [
+      withLocked(few, cutBars, [0], firstBars(restOf(few, cutBars, [0]).problem)),
+      withLocked(sheets, cutSheets, [0], firstSheets(restOf(sheets, cutSheets, [0]).problem)),
+    ];
+    expect(rests.map(({ unplaced }) => unplaced.map(({ piece, why }) => [piece, why]))).toEqual([
+      [
+        [0, 'no stock left'],
+        [1, 'no stock left'],
+        [2, 'larger than any stock'],
+      ],
+      [
+        [0, 'no stock left'],
+        [1, 'no stock left'],
+        [2, 'larger than any stock'],
+      ],
+    ]);
   });
 
   it(`of sheets keeps its own numbers, and comes back in those of the whole (SEED=${SEED})`, () => {
