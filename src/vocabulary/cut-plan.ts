@@ -20,7 +20,12 @@ interface CutPlan {
 export interface Unplaced {
   readonly piece: number;
   readonly quantity: number;
-  readonly why: 'larger than any stock' | 'no stock left' | 'its set fits no stock';
+  readonly why:
+    | 'larger than any stock'
+    /** Some stock is large enough, but not the way round that the grain wants it, or not with the stages or the saw given. */
+    | 'fits no stock with the grain, stages and longest cut given'
+    | 'no stock left'
+    | 'its set fits no stock';
 }
 
 /** A piece on a bar: `at` is its foremost point, `length` as the problem has it. */

@@ -80,7 +80,8 @@ export function withLocked(
 
 /** What is too large for the stock of the rest, but not for what the locked ones have used up, has no stock left. */
 function inWhole(problem: CutProblem, held: readonly { readonly stock: number }[], one: Unplaced): Unplaced {
-  if (one.why !== 'larger than any stock') return one;
+  if (one.why !== 'larger than any stock' && one.why !== 'fits no stock with the grain, stages and longest cut given')
+    return one;
   return held.some(({ stock }) => holds(problem, stock, one.piece)) ? { ...one, why: 'no stock left' } : one;
 }
 

@@ -1,4 +1,5 @@
 import type { CutSheet, CutTree, Leftover, PlacedOnSheet, Rect, SheetPlan, Unplaced } from '../../vocabulary/cut-plan';
+import type { SheetProblem } from '../../vocabulary/cut-problem';
 import type { Cell, Cells } from './cell';
 import type { Member, Scaled } from './scaled';
 import { sideParted, stagesOf, tidied } from './tidy';
@@ -106,7 +107,22 @@ function unplacedOf({ problem, tooLarge, kinds, sheets }: Scaled, cut: readonly 
   return missing.flatMap((quantity, piece) => {
     if (quantity === 0) return [];
     const sets = stockLeft && inSet.has(piece);
-    const why = tooLarge.includes(piece) ? 'larger than any stock' : sets ? 'its set fits no stock' : 'no stock left';
+    const why = tooLarge.includes(piece) ? misfit(problem, piece) : sets ? 'its set fits no stock' : 'no stock left';
     return [{ piece, quantity, why }];
   });
 }
+
+/** Why a piece lies on no sheet by itself: by its size, or by how it may be cut. */
+function misfit({ pieces, stock, trim }: SheetProblem, index: number): Unplaced['why'] {
+  const { length, width } = pieces[index];
+  const largeEnough = stock.some((one) => {
+    const off = 2 * (one.trim ?? trim);
+    const holds = (along: number, up: number): boolean =>
+      along <= one.length - off + NOISE && up <= one.width - off + NOISE;
+    return one.count !== 0 && (holds(length, width) || holds(width, length));
+  });
+  return largeEnough ? 'fits no stock with the grain, stages and longest cut given' : 'larger than any stock';
+}
+
+/** Noise of sums, mm. */
+const NOISE = 1e-6;

@@ -79,6 +79,10 @@ describe('a way of cutting as a plan', () => {
       { piece: 2, quantity: 1, why: 'its set fits no stock' },
       { piece: 3, quantity: 1, why: 'its set fits no stock' },
     ]);
+    const against = scaled(sheetProblem([piece(50, 90)], { stock: [{ length: 100, width: 60, price: 10, count: 3 }] }));
+    expect(toPlan(against, [], 0).unplaced).toEqual([
+      { piece: 0, quantity: 1, why: 'fits no stock with the grain, stages and longest cut given' },
+    ]);
     const few = scaled(sheetProblem([piece(90, 50, 2)], { stock: [{ length: 100, width: 60, price: 10, count: 1 }] }));
     expect(toPlan(few, [one], 10).unplaced).toEqual([{ piece: 0, quantity: 1, why: 'no stock left' }]);
   });

@@ -83,6 +83,12 @@ function costFaults({ stock }: CutProblem, taken: ReadonlyMap<number, number>, p
   ];
 }
 
+/** Why a piece lies on no stock, though there be enough of it. */
+const MISFITS: readonly string[] = [
+  'larger than any stock',
+  'fits no stock with the grain, stages and longest cut given',
+];
+
 /** Pieces that carry the same word come from one bar or sheet: all or none of those that aren't larger than any stock. */
 function setFaults({ pieces }: CutProblem, cuts: readonly Cut[], { unplaced }: AnyCutPlan): string[] {
   const words = new Set(pieces.flatMap(({ together }) => together ?? []));
@@ -90,7 +96,7 @@ function setFaults({ pieces }: CutProblem, cuts: readonly Cut[], { unplaced }: A
     const of = ({ piece }: { readonly piece: number }): boolean => pieces[piece].together === word;
     const on = cuts.filter((cut) => cut.pieces.some(of)).length;
     if (on > 1) return [`set '${word}' lies on ${on}`];
-    const missing = unplaced.some((one) => of(one) && one.why !== 'larger than any stock');
+    const missing = unplaced.some((one) => of(one) && !MISFITS.includes(one.why));
     return on === 1 && missing ? [`set '${word}' is placed in part`] : [];
   });
 }
@@ -103,9 +109,7 @@ function unplacedFaults(problem: CutProblem, taken: ReadonlyMap<number, number>,
     const spare = could.some((i) => (taken.get(i) ?? 0) < (problem.stock[i].count ?? Number.POSITIVE_INFINITY));
     return [
       ...(quantity >= 1 && Number.isInteger(quantity) ? [] : [`piece ${piece}: ${quantity} not placed`]),
-      ...(why === 'larger than any stock' && could.length > 0
-        ? [`piece ${piece} is not larger than stock ${could[0]}`]
-        : []),
+      ...(MISFITS.includes(why) && could.length > 0 ? [`piece ${piece} is not larger than stock ${could[0]}`] : []),
       ...(why === 'no stock left' && spare && !together
         ? [`piece ${piece} is not placed, and there is stock left`]
         : []),
