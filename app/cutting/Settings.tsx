@@ -102,6 +102,7 @@ interface ListProps {
 
 function SettingsList({ settings, names, say }: ListProps) {
   const { sheets, profiles, lengths, bevels, grooves, work, cautions } = settings;
+  const atSaw = (saw: SawSetUp['saw']) => lengths.filter((one) => one.saw === saw);
   return (
     <div className="settings">
       <ul className="cautions">
@@ -128,7 +129,14 @@ function SettingsList({ settings, names, say }: ListProps) {
           </Table>
         </>
       ) : null}
-      <Saw title="Lengths: mitre saw" setUps={lengths} thing="bar" names={names} say={say} />
+      <Saw title="Lengths: mitre saw" setUps={atSaw('mitre saw')} thing="bar" names={names} say={say} />
+      <Saw
+        title="Wide blanks: panel saw, or along a guide"
+        setUps={atSaw('panel saw')}
+        thing="bar"
+        names={names}
+        say={say}
+      />
       {bevels.length > 0 ? (
         <>
           <h3>Bevels and mitres on sheet stuff</h3>

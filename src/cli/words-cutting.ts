@@ -38,7 +38,7 @@ const size = (one: { readonly length: number; readonly width?: number }): string
 /** A plan to be read at the saw: what it costs and how good that is, what to fetch, each bar and sheet, what is not placed. Lengths in mm. */
 export function cutText({ problem, plan, seed, steps, warnings }: CutDone, name: Namer, money: Money): string {
   const lines = [
-    `cost ${money(plan.cost)}, ${howGood(plan, money)} (seed ${seed}, ${steps} ${steps === 1 ? 'step' : 'steps'})`,
+    `${plan.cost === 0 && plan.unplaced.length > 0 ? 'nothing can be cut' : `cost ${money(plan.cost)}, ${howGood(plan, money)}`} (seed ${seed}, ${steps} ${steps === 1 ? 'step' : 'steps'})`,
     ...warnings.map(({ path, message }) => `note: ${path}: ${message}`),
     ...plan.used.map((one) => fetched(problem, one, money)),
     ...(plan.kind === 'bars' ? barLines(problem, plan.bars, name) : sheetLines(problem, plan.sheets, name)),

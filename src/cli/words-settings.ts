@@ -13,6 +13,11 @@ export function settingsText(settings: Settings, planned: readonly PlannedBatch[
     `${names.get(batch) ?? batch}, ${kinds.get(batch) === 'bars' ? 'bar' : 'sheet'}`;
   const numbered = (title: string, lines: readonly string[]): readonly string[] =>
     lines.length > 0 ? ['', title, ...lines.map((line, i) => `  ${i + 1}. ${line}`)] : [];
+  const lengthsAt = (saw: SawSetUp['saw'], title: string): readonly string[] =>
+    numbered(
+      title,
+      settings.lengths.flatMap((one) => (one.saw === saw ? [sawWords(one, of)] : [])),
+    );
   const lines = [
     `settings: ${settings.moves} times something is set in this order, ${settings.movesAsDrawn} times bar by bar and sheet by sheet`,
     ...settings.cautions.map((caution) => `  ${caution}`),
@@ -21,10 +26,8 @@ export function settingsText(settings: Settings, planned: readonly PlannedBatch[
       settings.sheets.map((one) => sawWords(one, of)),
     ),
     ...numbered('mouldings run on strips and edges', settings.profiles.map(profileWords)),
-    ...numbered(
-      'lengths',
-      settings.lengths.map((one) => sawWords(one, of)),
-    ),
+    ...lengthsAt('mitre saw', 'lengths, at the mitre saw'),
+    ...lengthsAt('panel saw', 'lengths of wide blanks, at the panel saw or along a guide'),
     ...numbered('bevels and mitres of boards', settings.bevels.map(bevelWords)),
     ...numbered('grooves', settings.grooves.map(grooveWords)),
     ...numbered(

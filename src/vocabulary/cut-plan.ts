@@ -117,6 +117,8 @@ export interface CutBatch {
   readonly id: string;
   readonly name: string;
   readonly problem: CutProblem;
+  /** Bars too wide for the mitre saw, as tops are, are cut at the panel saw or along a guide. */
+  readonly saw?: 'panel saw';
   /** For each piece of the problem, for each copy of it, the marks of the parts in it: one, or several where blocks are run as a strip. */
   readonly marks: readonly (readonly (readonly string[])[])[];
   /** For each stock of the problem: the item of the stock book, or the mark of the offcut. */

@@ -90,6 +90,9 @@ export interface SetUps {
   readonly movesAsDrawn: number;
 }
 
+/** Which dials say how large the piece becomes. */
+const STOPS = DIALS.flatMap((dial, i) => (dial === 'mitre' || dial === 'tilt' ? [] : [i]));
+
 /** Cuts gathered by what the saw is set to, in an order that can be worked. */
 export function setUpsOf({ work, told }: SawWork, saw: SawSetUp['saw'], patience?: number): SetUps {
   const { order, moves } = schedule(work, patience);
@@ -99,7 +102,7 @@ export function setUpsOf({ work, told }: SawWork, saw: SawSetUp['saw'], patience
     const { needs } = work.tasks[task];
     const move = moved(needs, standing).map((i) => DIALS[i]);
     const last = setUps.at(-1);
-    const goesOn = last && move.length === 0 && (saw === 'mitre saw' || asksOnly(needs, last.at));
+    const goesOn = last && move.length === 0 && sameStops(needs, last.at);
     standing = after(needs, standing);
     const now = goesOn && last ? last : { at: needs, move, cuts: [], blocks: [], care: new Set<string>() };
     if (now === last) now.at = after(needs, now.at);
@@ -122,6 +125,6 @@ export function setUpsOf({ work, told }: SawWork, saw: SawSetUp['saw'], patience
   };
 }
 
-/** On the panel saw a rip and a cross-cut are other ways of working, even where nothing is moved between them. */
-const asksOnly = (needs: Needs, at: Needs): boolean =>
-  needs.every((value) => value === undefined) || needs.every((value, i) => value === undefined || value === at[i]);
+/** A cut by eye, without a stop, is not one of those at the stop, and a rip is none of the cross-cuts, even where nothing is moved between them. */
+const sameStops = (needs: Needs, at: Needs): boolean =>
+  STOPS.every((dial) => (needs[dial] === undefined) === (at[dial] === undefined));

@@ -25,18 +25,27 @@ export function settingsOf(
 ): Settings {
   const { strips, blocks, uncutEnds } = piecesMade(planned, parts, blockKerf);
   const sheets = setUpsOf(sheetWork(planned), 'panel saw', patience);
-  const lengths = setUpsOf(barsWork(planned, blocks), 'mitre saw', patience);
+  const isWide = ({ batch }: PlannedBatch): boolean => batch.saw === 'panel saw';
+  const narrow = setUpsOf(
+    barsWork(
+      planned.filter((one) => !isWide(one)),
+      blocks,
+    ),
+    'mitre saw',
+    patience,
+  );
+  const wide = setUpsOf(barsWork(planned.filter(isWide), []), 'panel saw', patience);
   const profiles = profileSetUps(strips, parts);
   const grooves = grooveSetUps(parts);
   return {
     sheets: sheets.setUps,
     profiles,
-    lengths: lengths.setUps,
+    lengths: [...narrow.setUps, ...wide.setUps],
     bevels: bevelSetUps(parts, uncutEnds),
     grooves,
     work: workSetUps(parts),
-    moves: sheets.moves + lengths.moves,
-    movesAsDrawn: sheets.movesAsDrawn + lengths.movesAsDrawn,
+    moves: sheets.moves + narrow.moves + wide.moves,
+    movesAsDrawn: sheets.movesAsDrawn + narrow.movesAsDrawn + wide.movesAsDrawn,
     cautions: [...CAUTIONS, ...(profiles.length + grooves.length > 0 ? [ROUTER_CAUTION] : [])],
   };
 }

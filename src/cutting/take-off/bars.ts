@@ -103,9 +103,11 @@ export function blankBars(
     leastOffcut: cutting.leastBar,
   };
   const stocked = blankStock(item, item.id, width, offcuts, cutting);
-  return taken(`${item.id}:${width}`, `${item.name}, ${width} wide`, frame, stocked, cuts, (part, length, most) =>
+  const made = taken(`${item.id}:${width}`, `${item.name}, ${width} wide`, frame, stocked, cuts, (part, length, most) =>
     longerThanBlank(part, length, most, item),
   );
+  // Its kerf is that of the panel saw.
+  return { ...made, batch: made.batch && { ...made.batch, saw: 'panel saw' } };
 }
 
 /** How wide the blank is from which a part of hardwood is cut. */

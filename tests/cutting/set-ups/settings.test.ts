@@ -147,11 +147,12 @@ describe('cuts gathered by setting', () => {
       cuts.flatMap(({ marks }) => marks),
       care.length,
     ]);
-    // The rough ends first and last; of a short piece there is a word of care.
+    // The rough ends first, and the far end by eye last, though nothing is moved for it; of a short piece there is a word of care.
     expect(marked).toEqual([
       [undefined, [], 0],
       [700, ['A-ST1', 'A-ST2'], 0],
       [120, ['A-NG1'], 1],
+      [undefined, [], 0],
     ]);
   });
 });
