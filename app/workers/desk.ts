@@ -66,8 +66,14 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     lot.sentAt = now();
   };
 
+  /** What the solver holds is not given back by itself. */
+  const drop = (batch: string): void => {
+    lots.get(batch)?.search?.dispose();
+    lots.delete(batch);
+  };
+
   const fail = ({ batch, revision }: Lot, reason: unknown): void => {
-    if (lots.get(batch)?.revision === revision) lots.delete(batch);
+    if (lots.get(batch)?.revision === revision) drop(batch);
     post({ say: 'trouble', batch, revision, why: why(reason) });
   };
 
@@ -113,7 +119,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
 
   /** The quick plan at once, before anything else is gone on with. */
   const begin = ({ batch, revision, problem, seed, ms }: Order & { readonly say: 'plan' }): void => {
-    lots.delete(batch);
+    drop(batch);
     try {
       const lot: Lot = {
         batch,
@@ -151,7 +157,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
         if (order.say === 'go on') {
           lot.allowed = lot.spent + order.ms;
           lot.over = false;
-        } else if (order.say === 'forget') lots.delete(order.batch);
+        } else if (order.say === 'forget') drop(order.batch);
         else if (!lot.over) {
           lot.over = true;
           tell(lot, 'stopped');

@@ -27,11 +27,15 @@ export function cutFor(problem: CutProblem, seed: number, patience: Patience, lp
   const search = startCutting(problem, { seed, lp });
   const goesOn = 'steps' in patience ? upTo(patience.steps) : within(patience.seconds * 1000, from);
   let steps = 0;
-  while (goesOn(steps)) {
-    steps += 1;
-    if (!search.step()) break;
+  try {
+    while (goesOn(steps)) {
+      steps += 1;
+      if (!search.step()) break;
+    }
+    return { plan: search.best, steps };
+  } finally {
+    search.dispose();
   }
-  return { plan: search.best, steps };
 }
 
 const upTo =

@@ -109,6 +109,8 @@ export interface CutSearch<Plan extends AnyCutPlan = AnyCutPlan> {
   readonly best: Plan;
   /** Works for a short while (aim: 10 ms, never much over 50). False when there is nothing left to better. */
   step(): boolean;
+  /** Frees what the solver holds. The best stays; no step after that. */
+  dispose(): void;
 }
 
 /** Parts of a job cut from one stuff: the problem, and who its pieces and stock are. */

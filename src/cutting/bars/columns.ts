@@ -23,6 +23,8 @@ export interface Relaxation {
 /** Patterns and the master problem that chooses among them (Gilmore & Gomory 1961). */
 export interface Columns {
   readonly patterns: readonly Pattern[];
+  /** How many kinds it knows of: those of which something was left when it was made. Of others a pattern may hold none. */
+  readonly width: number;
   /** False when it is known already. */
   add(pattern: Pattern): boolean;
   /** What is still to be cut, and from what. */
@@ -45,35 +47,41 @@ export interface Columns {
 export function columnsOf(task: Task, lp: LpSolver, { left, stock }: Rest, smaller = task.plain): Columns {
   const { kinds, sources } = task;
   const limited = sources.flatMap(({ count }, i) => (Number.isFinite(count) ? [i] : []));
-  const rowOf = new Map(limited.map((source, i) => [source, kinds.length + i]));
+  const present = kinds.flatMap((_, kind) => (left[kind] > 0 ? [kind] : []));
+  const place = new Int32Array(kinds.length).fill(-1);
+  present.forEach((kind, row) => {
+    place[kind] = row;
+  });
+  const rowOf = new Map(limited.map((source, i) => [source, present.length + i]));
   const master: Master = lp([
-    ...left.map((lower) => ({ lower, upper: Number.POSITIVE_INFINITY })),
+    ...present.map((kind) => ({ lower: left[kind], upper: Number.POSITIVE_INFINITY })),
     ...limited.map((source) => ({ lower: Number.NEGATIVE_INFINITY, upper: stock[source] })),
   ]);
   const dearest = sources.reduce((most, { price }) => Math.max(most, price), 0) || 1;
   const plenty = sources.reduce((most, s) => (Number.isFinite(s.count) ? most : Math.max(most, s.capacity)), 0);
   const roomiest = sources.reduce((most, s) => Math.max(most, s.capacity), 1);
-  for (let kind = 0; kind < kinds.length; kind++) {
-    const { size } = kinds[kind];
+  for (let row = 0; row < present.length; row++) {
+    const { size } = kinds[present[row]];
     const cost = size <= plenty ? LEFT_OUT * dearest : dearest * (LEFT_OUT + (LEFT_OUT_LIMITED * size) / roomiest);
-    master.addColumn(cost, [kind], [1]);
+    master.addColumn(cost, [row], [1]);
   }
-  let extra = kinds.length;
+  let extra = present.length;
   if (smaller)
-    for (let kind = 1; kind < kinds.length; kind++) {
-      master.addColumn(0, [kind - 1, kind], [-1, 1]);
+    for (let row = 1; row < present.length; row++) {
+      master.addColumn(0, [row - 1, row], [-1, 1]);
       extra++;
     }
   const patterns: Pattern[] = [];
   const known = new Set<string>();
   return {
     patterns,
+    width: present.length,
     add(pattern) {
       const key = `${pattern.source}|${[...pattern.times].sort((a, b) => a[0] - b[0]).join(';')}`;
       if (known.has(key)) return false;
       known.add(key);
       patterns.push(pattern);
-      const rows = pattern.times.map(([kind]) => kind);
+      const rows = pattern.times.map(([kind]) => place[kind]);
       const amounts = pattern.times.map(([, n]) => n);
       const row = rowOf.get(pattern.source);
       master.addColumn(
@@ -84,7 +92,8 @@ export function columnsOf(task: Task, lp: LpSolver, { left, stock }: Rest, small
       return true;
     },
     setRest(rest) {
-      for (let kind = 0; kind < kinds.length; kind++) master.setRow(kind, rest.left[kind], Number.POSITIVE_INFINITY);
+      for (let row = 0; row < present.length; row++)
+        master.setRow(row, rest.left[present[row]], Number.POSITIVE_INFINITY);
       for (const [source, row] of rowOf) master.setRow(row, Number.NEGATIVE_INFINITY, rest.stock[source]);
     },
     setUpper: (pattern, upper) => master.setUpper(extra + pattern, upper),
@@ -95,10 +104,14 @@ export function columnsOf(task: Task, lp: LpSolver, { left, stock }: Rest, small
       const rents = new Float64Array(sources.length);
       for (const [source, row] of rowOf) rents[source] = Math.min(0, duals[row]);
       let missing = 0;
-      for (let kind = 0; kind < kinds.length; kind++) missing += amounts[kind];
+      const values = new Float64Array(kinds.length);
+      for (let row = 0; row < present.length; row++) {
+        missing += amounts[row];
+        values[present[row]] = Math.max(0, duals[row]);
+      }
       return {
         cost,
-        values: duals.subarray(0, kinds.length).map((value) => Math.max(0, value)),
+        values,
         rents,
         amounts: amounts.subarray(extra),
         missing,

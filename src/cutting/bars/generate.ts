@@ -11,10 +11,10 @@ const LEAST_GAIN = 1e-7;
 
 /** Patterns that are added in one round; and in how many of them, of each one wanted, a kind may lie. */
 const MOST_ADDED = 200;
-const MOST_SHARED = 4;
+const MOST_SHARED = 12;
 
 /** How far values are drawn towards the best ones so far (Wentges 1997), which keeps them from swinging. */
-const DRAWN = 0.5;
+const DRAWN = 0.7;
 
 /** How generating ended. */
 export interface Generated {
@@ -35,6 +35,8 @@ export interface GenerateOptions {
   /** Ends as soon as this says that a bound is as good as that cost of the relaxation. */
   enough(bound: number, cost: number): boolean;
   readonly mostRounds: number;
+  /** May end with the bound by length, where that is enough; but its prices don't tell full bars apart. */
+  readonly byLength: boolean;
 }
 
 /**
@@ -45,7 +47,7 @@ export function* generate(
   columns: Columns,
   pricing: Pricing,
   rest: Rest,
-  { enough, mostRounds }: GenerateOptions,
+  { enough, mostRounds, byLength }: GenerateOptions,
 ): Generator<void, Generated | undefined> {
   const dearest = task.sources.reduce((most, { price }) => Math.max(most, price), 0) || 1;
   const parts = PARTS / dearest;
@@ -54,13 +56,19 @@ export function* generate(
     values: new Float64Array(task.kinds.length),
     rents: new Float64Array(task.sources.length),
   };
+  let centre: Proof | undefined = lengthProof(task);
   let bound = 0;
-  let centre: Proof | undefined;
+  for (let kind = 0; kind < rest.left.length; kind++) bound += centre.values[kind] * rest.left[kind];
+  bound *= 1 - 1e-10;
   let relaxation: Relaxation | undefined;
   for (let round = 0; round < mostRounds; round++) {
     relaxation = columns.relax();
     if (!relaxation) return undefined;
     yield;
+    if (!byLength && round === 0 && enough(bound, relaxation.cost)) {
+      centre = undefined;
+      bound = 0;
+    }
     if (enough(bound, relaxation.cost)) break;
     const { values, rents } = relaxation;
     const drawn = centre ? { values: between(centre.values, values), rents: between(centre.rents, rents) } : relaxation;
@@ -92,6 +100,12 @@ export function* generate(
     if (added === 0 || enough(bound, relaxation.cost)) break;
   }
   return relaxation && { relaxation, bound, proof: centre ?? nothing };
+}
+
+/** Prices by length alone, as dear as the bar that gives most for its price allows: what is to be proven where hardly anything is wasted. */
+function lengthProof({ kinds, sources }: Task): Proof {
+  const perUnit = sources.reduce((least, { price, most }) => Math.min(least, price / most), Number.POSITIVE_INFINITY);
+  return { values: Float64Array.from(kinds, ({ least }) => least * perUnit), rents: new Float64Array(sources.length) };
 }
 
 const between = (centre: Float64Array, values: Float64Array): Float64Array =>

@@ -49,6 +49,9 @@ export function startBars(problem: BarProblem, { seed, lp }: BarSearchOptions): 
       return best;
     },
     step: () => !way.next().done,
+    dispose() {
+      way.return(undefined);
+    },
   };
 }
 

@@ -29,10 +29,10 @@ export function kindsOf(
   const misfits = new Map<number, Unplaced>();
   for (const own of copiesOf(problem)) {
     if (!fits(own)) {
-      const isSet = own.length > 1 && own.every((piece) => fits([piece]));
+      // Of a set with a piece too long, the others are not.
       for (const piece of own) {
         const quantity = (misfits.get(piece)?.quantity ?? 0) + 1;
-        misfits.set(piece, { piece, quantity, why: isSet ? 'its set fits no stock' : 'larger than any stock' });
+        misfits.set(piece, { piece, quantity, why: fits([piece]) ? 'its set fits no stock' : 'larger than any stock' });
       }
       continue;
     }

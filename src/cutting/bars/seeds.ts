@@ -5,7 +5,7 @@ import type { Pricing } from './pricing';
 import type { Task } from './task';
 
 /** How much the worth of a millimetre is shaken, and how full a bar must be to be taken. */
-const SHAKEN = 0.02;
+const SHAKEN = 0.1;
 const FULL = 0.97;
 
 /** In how many new patterns of a round, of each one wanted, a kind may lie. */

@@ -25,7 +25,10 @@ export function sheetChooser({ scaled, memory: M, at, tally }: Forest, chance: C
   const { kinds, sheets } = scaled;
   const fits = kinds.map((kind) => Uint8Array.from(sheets, (sheet) => (liesOn(kind, sheet, scaled) ? 1 : 0)));
   const perArea = sheets.map(({ length, width, price }) => price / (length * width));
-  const cheapest = sheets.map((_, s) => s).sort((a, b) => perArea[a] - perArea[b] || a - b);
+  // The greater stand first; of those that cost nothing the smaller serves before a greater one is broken into.
+  const cheapest = sheets
+    .map((_, s) => s)
+    .sort((a, b) => perArea[a] - perArea[b] || (perArea[a] === 0 ? b - a : a - b));
 
   function may(kind: number, sheet: number, { budget, caps }: Means): boolean {
     const { count, price } = sheets[sheet];

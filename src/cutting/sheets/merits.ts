@@ -8,6 +8,8 @@ export interface Merits {
   /** Area (scaled, kerfs included) of pieces that are not placed. */
   readonly missing: number;
   readonly cost: number;
+  /** Area of the sheets used that cost nothing: what lies in the rack is worth keeping whole. */
+  readonly spent: number;
   /** Area of the largest reusable offcut, in scaled units; 0: there is none. */
   readonly offcut: number;
   /** Summed over sheets. */
@@ -33,14 +35,17 @@ export function meritsOf(scaled: Scaled, cells: Cells): Merits {
       }
   };
   let cost = 0;
+  let spent = 0;
   let stages = 0;
   for (const { sheet, cell } of cells) {
     const tidy = tidied(cell, scaled);
     look(tidy);
-    cost += scaled.sheets[sheet].price;
+    const { price, length, width } = scaled.sheets[sheet];
+    cost += price;
+    if (price === 0) spent += length * width;
     stages += stagesOf(tidy, scaled.trimsFree);
   }
-  return { missing, cost, offcut, stages, settings: widths.size };
+  return { missing, cost, spent, offcut, stages, settings: widths.size };
 }
 
 /** Area of a cell left over, clear of the kerf; 0 where it can't be used again. */
@@ -52,6 +57,7 @@ export function offcutIn(scaled: Scaled, length: number, width: number): number 
 export function isBetter(a: Merits, b: Merits): boolean {
   if (a.missing !== b.missing) return a.missing < b.missing;
   if (Math.abs(a.cost - b.cost) > NOISE) return a.cost < b.cost;
+  if (a.spent !== b.spent) return a.spent < b.spent;
   if (a.offcut !== b.offcut) return a.offcut > b.offcut;
   if (a.stages !== b.stages) return a.stages < b.stages;
   return a.settings < b.settings;

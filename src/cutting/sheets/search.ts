@@ -62,6 +62,7 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
       }
       return more;
     },
+    dispose: () => patterns?.dispose(),
   };
 }
 

@@ -22,6 +22,7 @@ function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
   let turns: (() => void)[] = [];
   const posted: Answer[] = [];
   const solvers: unknown[] = [];
+  let given = 0;
   const { hear } = openDesk({
     post: (answer) => posted.push(answer),
     now: () => clock,
@@ -40,6 +41,9 @@ function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
           at += 1;
           return at < way.length;
         },
+        dispose() {
+          given += 1;
+        },
       };
     },
     answer: () => ({ what: 'rearranged', planned: [] }),
@@ -56,7 +60,7 @@ function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
     await new Promise((resolve) => setImmediate(resolve));
   };
   const plans = (): readonly PlanAnswer[] => posted.filter((one): one is PlanAnswer => one.say === 'plan');
-  return { hear, posted, plans, solvers, go, clock: () => clock };
+  return { hear, posted, plans, solvers, go, clock: () => clock, givenBack: () => given };
 }
 
 const order = (batch: string, revision: number, ms = 2000): Order => ({
@@ -142,10 +146,11 @@ describe('the desk', () => {
   });
 
   it('drops what was asked of a batch before, and orders about it', async () => {
-    const { hear, plans, go } = desk({ way: never });
+    const { hear, plans, go, givenBack } = desk({ way: never });
     hear(order('a', 1, 100_000));
     await go(3);
     hear(order('a', 2, 100));
+    expect(givenBack(), 'the search that is dropped').toBe(1);
     hear({ say: 'go on', batch: 'a', revision: 1, ms: 100_000 });
     await go(40);
     const after = plans().slice(plans().findIndex(({ revision }) => revision === 2));
@@ -200,7 +205,7 @@ describe('the desk', () => {
       },
       startCutting: (asked) => {
         if (asked.kerf === 1) throw new Error('no way');
-        return { best: priced(20, 20), step: () => false };
+        return { best: priced(20, 20), step: () => false, dispose: () => undefined };
       },
       answer: () => {
         throw new Error('no idea');

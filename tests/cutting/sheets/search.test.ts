@@ -118,6 +118,17 @@ describe('sheets by ruin and recreate', () => {
     );
   });
 
+  it('keeps a large offcut whole where a small one serves', () => {
+    const [large, small] = [2100, 800].map((length) => ({ length, width: length / 2, price: 0, count: 1, trim: 0 }));
+    for (const stock of [
+      [large, small],
+      [small, large],
+    ])
+      expect(searched(sheetProblem([piece(600, 150)], { stock }), 6, true).used).toEqual([
+        { stock: stock.indexOf(small), count: 1 },
+      ]);
+  });
+
   it('takes over what is offered, if it is better', () => {
     const pieces = [piece(70, 40, 6), piece(30, 20, 9), piece(45, 23, 7, { turnable: true }), piece(31, 29, 5)];
     const other = startRuin(scaled(sheetProblem(pieces)), { seed: 2 });
