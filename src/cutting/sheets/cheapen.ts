@@ -13,8 +13,8 @@ import { type Aim, walkOf } from './walk';
 const GATHERED = 0.001;
 /** Small beside what is missing, for all sheets together: where sheets are short, the cheaper ones are taken. */
 const PRICE = 1e-4;
-/** Steps of a walk without a better place, after which it goes on with another mix of sheets. */
-const PATIENCE = 20_000;
+/** Steps of the search without a better place, after which it goes on with another mix of sheets. */
+const PATIENCE = 20;
 
 /** Looks for a cheaper way: the budget lies below the best, and what goes nowhere is made less, till all is placed. */
 export interface Cheapening {
@@ -68,14 +68,12 @@ export function cheapening(known: Known, chance: Chance): Cheapening {
   }
 
   function taken(): void {
-    since++;
     if (walk.value < least) {
       least = walk.value;
       since = 0;
     }
     const { missing } = known.merits;
     if ((tally.missing < missing || (missing === 0 && tally.missing === 0)) && takeFrom(forest, walk, known)) lower();
-    else if (since > PATIENCE && mixes.length > 1) goTo((mix + 1) % mixes.length);
   }
 
   lower();
@@ -84,6 +82,9 @@ export function cheapening(known: Known, chance: Chance): Cheapening {
       const { missing, cost } = known.merits;
       if (missing < goal.missing || cost < goal.cost - NOISE) lower();
       goOn(walk, taken);
+      // The mixes with most area come up more often.
+      if (++since > PATIENCE && mixes.length > 1)
+        goTo(Math.min(chance.below(mixes.length), chance.below(mixes.length)));
     },
     cells: () => cellsOf(forest),
   };

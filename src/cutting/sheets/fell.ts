@@ -3,26 +3,23 @@ import { FIRST, LEFT, NEXT, NONE, PARENT, ROOT_PLACE, SHIFT, WHAT } from './fiel
 import type { Forest } from './forest';
 import { clearSet } from './sets';
 
-/** How much is taken off in one step of the search, and where. Found by trial on the published classes and on jobs. */
-export const FELLING = {
-  /** Pieces, at most. */
-  most: 10,
-  /** How often a whole sheet goes instead. */
-  sheet: 0.03,
-  /** How often pieces are taken off a few sheets only, and how many. */
-  few: 0.5,
-  fewest: 3,
-  /** How often one stops on the way from a sheet to its pieces, and takes off what is below. */
-  stop: 0.3,
-  /** How often one climbs from a piece, and takes off what it lies in. */
-  climb: 0.3,
-};
+/** Pieces that are taken off at once, at most. This and what follows was found by trial on the published classes of instances. */
+const MOST = 10;
+/** How often a whole sheet goes instead. */
+const SHEET = 0.03;
+/** How often pieces are taken off a few sheets only, and off how many at most. */
+const FEW = 0.5;
+const FEWEST = 3;
+/** How often one stops on the way from a sheet to its pieces, and takes off what is below. */
+const STOP = 0.3;
+/** How often one climbs from a piece, and takes off what it lies in. */
+const CLIMB = 0.3;
 
 /** Takes pieces off by chance, alone or with what they were cut from: the ruin of "ruin and recreate". */
 export function felling(forest: Forest, chance: Chance): () => void {
   const { memory: M, at, scaled } = forest;
   const inSet = scaled.sets.map((kinds) => kinds.reduce((sum, kind) => sum + scaled.kinds[kind].quantity, 0));
-  const chosen = new Int32Array(8);
+  const chosen = new Int32Array(FEWEST);
 
   const someRoot = (): number => M[at.roots + 1 + chance.below(M[at.roots])];
   const stands = (root: number): boolean => {
@@ -34,7 +31,7 @@ export function felling(forest: Forest, chance: Chance): () => void {
   function below(root: number): number {
     let node = root;
     while (M[(node << SHIFT) + WHAT] < LEFT) {
-      if (node !== root && chance.part() < FELLING.stop) break;
+      if (node !== root && chance.part() < STOP) break;
       let seen = 0;
       let to = NONE;
       for (let part = M[(node << SHIFT) + FIRST]; part !== NONE; part = M[(part << SHIFT) + NEXT]) {
@@ -48,23 +45,23 @@ export function felling(forest: Forest, chance: Chance): () => void {
   /** A node around a piece, chosen on the way up. */
   function around(piece: number): number {
     let node = piece;
-    while (chance.part() < FELLING.climb && M[(node << SHIFT) + PARENT] !== NONE) node = M[(node << SHIFT) + PARENT];
+    while (chance.part() < CLIMB && M[(node << SHIFT) + PARENT] !== NONE) node = M[(node << SHIFT) + PARENT];
     return node;
   }
 
   function some(): void {
-    if (chance.part() < FELLING.sheet) {
+    if (chance.part() < SHEET) {
       forest.clear(someRoot());
       return;
     }
-    const goal = Math.max(0, M[at.pieces] - 1 - chance.below(FELLING.most));
-    if (chance.part() >= FELLING.few) {
+    const goal = Math.max(0, M[at.pieces] - 1 - chance.below(MOST));
+    if (chance.part() >= FEW) {
       while (M[at.pieces] > goal) forest.clear(around(M[at.pieces + 1 + chance.below(M[at.pieces])]));
       return;
     }
-    const few = 1 + chance.below(FELLING.fewest);
+    const few = 1 + chance.below(FEWEST);
     for (let i = 0; i < few; i++) chosen[i] = someRoot();
-    for (let tries = 3 * FELLING.most; tries > 0 && M[at.pieces] > goal; tries--) {
+    for (let tries = 3 * MOST; tries > 0 && M[at.pieces] > goal; tries--) {
       const root = chosen[chance.below(few)];
       if (stands(root)) forest.clear(below(root));
     }

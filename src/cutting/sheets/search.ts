@@ -17,6 +17,13 @@ export interface SheetMeans {
 
 /** Steps of ruin and recreate before patterns are begun; from then on they take turns. */
 const ALONE = 8;
+/**
+ * One step in so many is ruin and recreate's: where pieces are alike, so are sheets, and patterns find more (measured on jobs with grain and several
+ * sheets); where each piece is another, chance does.
+ */
+const TURNS = { alike: 5, different: 2 };
+/** Copies of a kind, on the average, from which on pieces are called alike. */
+const ALIKE = 2;
 /** Steps between two times that patterns are shown the sheets at which ruin and recreate stands. */
 const SHOWN = 20;
 
@@ -29,6 +36,8 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
   ruin.stopAt(bound);
   let patterns: PatternSearch | undefined;
   let open = lp !== undefined && to.kinds.length > 0;
+  const pieces = to.kinds.reduce((sum, { quantity }) => sum + quantity, 0);
+  const turns = pieces >= ALIKE * to.kinds.length ? TURNS.alike : TURNS.different;
   let steps = 0;
   let shown = ruin.best;
   let shownBound = bound;
@@ -36,7 +45,7 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
 
   /** A step of the patterns; false when it is not their turn. */
   function byPatterns(): boolean {
-    if (!lp || !open || steps <= ALONE || steps % 2 === 0 || ruin.merits.missing > 0) return false;
+    if (!lp || !open || steps <= ALONE || steps % turns === 0 || ruin.merits.missing > 0) return false;
     patterns ??= startPatterns(to, { lp, seed });
     if (steps % SHOWN === 1) patterns.offer(ruin.current());
     if (ruin.merits.cost < patterns.cost - NOISE) patterns.offer(ruin.best);

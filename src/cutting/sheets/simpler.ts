@@ -36,12 +36,13 @@ export function simplerSheet(scaled: Scaled, cells: Cells, which: number, chance
   if (kept) kinds.push({ length: kept.length, width: kept.width, turns: true, quantity: 1, set: -1, members: [] });
   const sheet = scaled.sheets[cells[which].sheet];
   const alone: Scaled = { ...scaled, kinds, sheets: [{ ...sheet, count: 1 }], sets: [], stages: stages - 1 };
+  const unit = sheet.length * sheet.width;
   const forest = forestOf(alone);
   const walk = walkOf(forest, chance);
   walk.begin({
     budget: Number.POSITIVE_INFINITY,
-    value: () => forest.tally.missing,
-    mostMissing: (value) => value,
+    value: () => forest.tally.missing / unit,
+    mostMissing: (value) => value * unit,
   });
   for (let i = 0; i < TRIES && forest.tally.missing > 0; i++) walk.step();
   if (forest.tally.missing > 0) return undefined;

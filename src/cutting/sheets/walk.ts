@@ -1,11 +1,11 @@
 import type { Chance } from './chance';
 import { felling } from './fell';
-import { type Criterion, type Fit, fitOf } from './fit';
+import { type Fit, fitOf } from './fit';
 import type { Forest } from './forest';
 import { type Plant, plantOf } from './plant';
 import type { Order } from './sizes';
 
-/** What a walk is after: the less the value, the better. */
+/** What a walk is after: the less the value, in about sheets, the better. */
 export interface Aim {
   /** The sheets may cost so much together. */
   budget: number;
@@ -16,15 +16,18 @@ export interface Aim {
   mostMissing(value: number): number;
 }
 
-export const WALKING = {
-  history: 1000,
-  blink: 0.02,
-  flip: 0.03,
-  patience: 1e9,
-  bump: 0.03,
-  orders: ['area', 'area', 'area', 'long', 'chance'] as Order[],
-  criteria: ['squares'] as Criterion[],
-};
+/** Values that differ by less are the same. */
+const NOISE = 1e-9;
+/** How many steps ago one may have stood worse. This and what follows was found by trial on the published classes of instances. */
+const HISTORY = 300;
+/** Steps without a better place, after which one may stand worse by so much again. */
+const PATIENCE = 5_000;
+const WORSE = 0.06;
+/** How often one looks away from a place, and cuts off the other way. */
+const BLINK = 0.05;
+const FLIP = 0.15;
+/** Orders of pieces, each as often as it stands here. */
+const ORDERS: readonly Order[] = ['area', 'area', 'area', 'long', 'chance'];
 
 /** A walk through ways of cutting, by ruin and recreate. */
 export interface Walk {
@@ -47,12 +50,11 @@ export function walkOf(forest: Forest, chance: Chance): Walk {
   const fit = fitOf(forest, chance);
   const plant = plantOf(forest, fit, chance);
   const fell = felling(forest, chance);
-  const history = new Float64Array(WALKING.history);
+  const history = new Float64Array(HISTORY);
   let aim: Aim | undefined;
   let at = 0;
   let least = 0;
   let since = 0;
-  const some = <T>(all: readonly T[]): T => all[chance.below(all.length)];
 
   const walk = {
     fit,
@@ -72,10 +74,10 @@ export function walkOf(forest: Forest, chance: Chance): Walk {
       at = at + 1 === history.length ? 0 : at + 1;
       const worst = Math.max(walk.value, history[at]);
       const whole = plant({
-        order: some(WALKING.orders),
-        criterion: some(WALKING.criteria),
-        blink: WALKING.blink,
-        flip: WALKING.flip,
+        order: ORDERS[chance.below(ORDERS.length)],
+        criterion: 'squares',
+        blink: BLINK,
+        flip: FLIP,
         choice: chance.below(2) === 0 ? 'chance' : 'cheapest',
         budget: aim.budget,
         caps: aim.caps,
@@ -86,11 +88,11 @@ export function walkOf(forest: Forest, chance: Chance): Walk {
       if (taken) walk.value = value;
       else forest.takeBack();
       if (walk.value < history[at]) history[at] = walk.value;
-      if (walk.value < least - 1e-9) {
+      if (walk.value < least - NOISE) {
         least = walk.value;
         since = 0;
-      } else if (++since > WALKING.patience) {
-        history.fill(walk.value + WALKING.bump);
+      } else if (++since > PATIENCE) {
+        history.fill(walk.value + WORSE);
         least = walk.value;
         since = 0;
       }

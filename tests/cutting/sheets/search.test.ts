@@ -51,7 +51,7 @@ describe('sheets by ruin and recreate', () => {
     const problem = sheetProblem([...TIGHT.pieces, piece(33, 27, 5, { turnable: true })], { kerf: 1 });
     const way = (of: SheetProblem): unknown => {
       const ruin = startRuin(scaled(of), { seed: 5 });
-      for (let i = 0; i < 2; i++) ruin.step();
+      ruin.step();
       return [ruin.best, ruin.current()];
     };
     expect(way(problem)).toEqual(way(problem));
@@ -156,7 +156,7 @@ describe('sheets by ruin and recreate', () => {
         expect(plan.cost).toBeLessThanOrEqual(first.cost + 1e-6);
         expect(plan.bound).toBeLessThanOrEqual(plan.cost + 1e-6);
       }),
-      { seed: SEED, numRuns: 10 },
+      { seed: SEED, numRuns: 6 },
     );
   });
 });
