@@ -31,7 +31,10 @@ export function PlanHead({ held, costs, onAnew, children }: Props) {
         ) : null}
         <Progress held={held} />
         {held.unlocked ? (
-          <p className="changed">Some of what is cut already is no longer wanted as it is: that is planned anew.</p>
+          <p className="changed">
+            Some of what is cut already is no longer wanted as it is: it is left over, and what is wanted instead is
+            planned.
+          </p>
         ) : null}
         {changed ? <p className="changed">{changed}</p> : null}
       </div>

@@ -21,15 +21,15 @@ const stockKey = ({ problem, from }: CutBatch, stock: number): string => {
 };
 
 /**
- * What has been cut already, for a batch whose parts have changed since: a sheet or bar still counts where every piece of it is wanted as it
- * is, by its marks and its size. The plan that comes back holds nothing else yet; what it was cut from is in the batch, though it may have
- * left the rack. Null where nothing counts any more.
+ * What has been cut already, for a batch whose parts have changed since: a sheet or bar still counts where a piece of it is wanted as it is, by
+ * its marks and its size; what is cut and no longer wanted is left over. The plan that comes back holds nothing else yet; what it was cut from is
+ * in the batch, though it may have left the rack. `whole`: all that was cut is still wanted. Null where nothing counts any more.
  */
 export function carried(
   { batch: old, plan, copies }: Shown,
   locked: readonly number[],
   batch: CutBatch,
-): { readonly shown: Shown; readonly locked: readonly number[] } | null {
+): { readonly shown: Shown; readonly locked: readonly number[]; readonly whole: boolean } | null {
   if (old.problem.kind !== batch.problem.kind || old.problem.kerf !== batch.problem.kerf) return null;
   const wanted = new Map<string, Target>();
   for (const [piece, all] of batch.marks.entries())
@@ -41,7 +41,7 @@ export function carried(
     );
   const kept = locked
     .map((index) => ({ index, targets: targetsOf(index) }))
-    .filter(({ targets }) => targets.every((one) => one));
+    .filter(({ targets }) => targets.some((one) => one));
   if (kept.length === 0) return null;
   const stocked = withStock(
     old,
@@ -49,10 +49,10 @@ export function carried(
     kept.map(({ index }) => laidOf(plan)[index]?.stock ?? 0),
   );
   const cut = kept.map(({ index, targets }, i) => {
-    const map = targets.flatMap((one) => one ?? []);
+    const stock = stocked.stock[i] ?? 0;
     return plan.kind === 'sheets'
-      ? sheetAs(plan.sheets[index] as CutSheet, stocked.stock[i] ?? 0, map)
-      : barAs(plan.bars[index] as CutBar, stocked.stock[i] ?? 0, map);
+      ? sheetAs(plan.sheets[index] as CutSheet, stock, targets, leastOf(batch.problem))
+      : barAs(plan.bars[index] as CutBar, stock, targets);
   });
   return {
     shown: {
@@ -61,6 +61,7 @@ export function carried(
       copies: kept.map(({ targets }) => targets.flatMap((one) => one?.copy ?? [])),
     },
     locked: kept.map((_, i) => i),
+    whole: kept.length === locked.length && kept.every(({ targets }) => targets.every((one) => one)),
   };
 }
 
@@ -85,22 +86,44 @@ function withStock(
   return { batch: gone.length === 0 ? batch : { ...batch, problem, from }, stock: used.map(place) };
 }
 
-/** A sheet with its pieces by their new numbers; a tree's pieces are those of the list, in whatever order. */
-function sheetAs(sheet: CutSheet, stock: number, targets: readonly Target[]): CutSheet {
-  const pieces = sheet.pieces.map((placed, place) => ({ ...placed, piece: targets[place]?.piece ?? 0 }));
-  const at = (x: number, y: number) => pieces.find((one) => one.x === x && one.y === y);
+/** Pieces by their new numbers; those that are no longer wanted are gone. */
+const renumbered = <Placed extends { readonly piece: number }>(
+  pieces: readonly Placed[],
+  targets: readonly (Target | undefined)[],
+): readonly Placed[] =>
+  pieces.flatMap((placed, place) => {
+    const target = targets[place];
+    return target ? [{ ...placed, piece: target.piece }] : [];
+  });
+
+/** The sides from which on a leftover is of use, the longer first; as the planning has it where nothing is said. */
+function leastOf(problem: CutProblem): readonly [number, number] {
+  const { length, width } = (problem.kind === 'sheets' && problem.leastOffcut) || { length: 300, width: 100 };
+  return [Math.max(length, width), Math.min(length, width)];
+}
+
+/** A sheet with what is still wanted of it; a tree's pieces are those of the list, in whatever order. */
+function sheetAs(
+  sheet: CutSheet,
+  stock: number,
+  targets: readonly (Target | undefined)[],
+  [longer, shorter]: readonly [number, number],
+): CutSheet {
+  const pieces = renumbered(sheet.pieces, targets);
   const own = (tree: CutTree): CutTree => {
-    if (tree.kind === 'left') return tree;
-    if (tree.kind === 'piece') return at(tree.x, tree.y) ?? tree;
-    return { ...tree, parts: tree.parts.map(own) };
+    if (tree.kind === 'cut') return { ...tree, parts: tree.parts.map(own) };
+    const { x, y, length, width } = tree;
+    const still = tree.kind === 'piece' && pieces.find((one) => one.x === x && one.y === y);
+    const reusable = Math.max(length, width) >= longer && Math.min(length, width) >= shorter;
+    return still || { kind: 'left', x, y, length, width, reusable };
   };
   return { stock, tree: own(sheet.tree), pieces, stages: sheet.stages };
 }
 
-const barAs = (bar: CutBar, stock: number, targets: readonly Target[]): CutBar => ({
+const barAs = (bar: CutBar, stock: number, targets: readonly (Target | undefined)[]): CutBar => ({
   ...bar,
   stock,
-  pieces: bar.pieces.map((placed, place) => ({ ...placed, piece: targets[place]?.piece ?? 0 })),
+  pieces: renumbered(bar.pieces, targets),
 });
 
 /** A plan of what is cut already and nothing else: what is still to be placed is not yet. */

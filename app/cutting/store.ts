@@ -142,8 +142,7 @@ export function createCutting(cutters: Cutters): Cutting {
     const fresh = freshHeld(batch, next(), allowed);
     const still = cutBefore && carried(cutBefore, cutBefore.locked, batch);
     if (still) {
-      const { shown, locked } = still;
-      const unlocked = locked.length < cutBefore.locked.length;
+      const { shown, locked, whole } = still;
       return {
         ...fresh,
         batch: shown.batch,
@@ -151,7 +150,7 @@ export function createCutting(cutters: Cutters): Cutting {
         shown,
         before: was?.shown ?? null,
         locked,
-        unlocked,
+        unlocked: !whole,
       };
     }
     return { ...fresh, shown: was?.shown ?? null, before: was?.shown ?? null, unlocked: cutBefore !== undefined };

@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest';
+import { lock, planAnew } from '../../../app/cutting/acts';
+import type { CutBatch, SheetPlan } from '../../../src/vocabulary/cut-plan';
+import { board, fewer } from './board';
+import { batch, piece, plan, problem, strips } from './plans';
+
+describe('what is cut already', () => {
+  const rest: SheetPlan = { ...plan, cost: 10, bound: 10, used: [{ stock: 0, count: 1 }], sheets: [] };
+
+  it('is left out of what the worker plans, comes first, and stays the parts that it is', () => {
+    const { cutting, app, asked, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    lock(app, cutting, 'mdf', 1, true);
+    expect(held()).toMatchObject({ locked: [1] });
+    expect(held().shown?.copies).toEqual([[0, 1, 0], [2]]);
+    planAnew(app, cutting, 'mdf');
+    const [, order] = asked();
+    // A3 is on the sheet that is cut: two of a are left, and b.
+    expect(order).toMatchObject({
+      problem: {
+        pieces: [
+          { name: 'a', quantity: 2 },
+          { name: 'b', quantity: 1 },
+        ],
+      },
+    });
+    answer({
+      ...rest,
+      sheets: [strips([piece(1, 0, 0, 200, 500), piece(0, 200, 0, 400, 500), piece(0, 600, 0, 400, 500)])],
+    });
+    expect(held().locked).toEqual([0]);
+    expect(held().shown?.plan).toMatchObject({ cost: 20, proven: true, sheets: [{ pieces: [{ piece: 0 }] }, {}] });
+    expect(held().shown?.copies).toEqual([[2], [0, 0, 1]]);
+  });
+
+  it('can be taken back, and done again with what was found meanwhile', () => {
+    const { cutting, app, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    lock(app, cutting, 'mdf', 1, true);
+    expect(app.getState().past.at(-1)).toMatchObject({ label: 'Sheet 2 is cut' });
+    const { document } = app.getState();
+    planAnew(app, cutting, 'mdf');
+    answer({
+      ...rest,
+      sheets: [strips([piece(1, 0, 0, 200, 500), piece(0, 200, 0, 400, 500), piece(0, 600, 0, 400, 500)])],
+    });
+    app.getState().undo();
+    expect(held()).toMatchObject({ locked: [1], shown: { plan } });
+    app.getState().undo();
+    expect(held()).toMatchObject({ locked: [], shown: { plan } });
+    app.getState().redo();
+    app.getState().redo();
+    expect(held()).toMatchObject({ locked: [0], stand: 'stopped' });
+    // The job is none the other for it, and nothing is said to have changed in it.
+    expect(app.getState()).toMatchObject({ document, previous: null });
+  });
+
+  it('stands when only the stock changes, and as far as it is still wanted when the parts do', () => {
+    const { cutting, app, asked, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    lock(app, cutting, 'mdf', 0, true);
+    const offcut = { length: 700, width: 500, price: 0, count: 1, offcut: true as const };
+    cutting.take('job', [
+      { ...batch, problem: { ...problem, stock: [...problem.stock, offcut] }, from: [...batch.from, { offcut: 'O1' }] },
+    ]);
+    expect(held()).toMatchObject({ locked: [0], shown: { plan } });
+    expect(asked()).toHaveLength(1);
+    // A3 is no longer wanted, and it is not on the sheet that is cut.
+    cutting.take('job', [fewer]);
+    expect(held()).toMatchObject({ locked: [0], unlocked: false, stand: 'waiting' });
+    expect(asked().at(-1)).toMatchObject({ problem: { pieces: [] } });
+    const wider: CutBatch = {
+      ...fewer,
+      problem: { ...problem, pieces: [{ ...problem.pieces[0]!, length: 410, quantity: 2 }, problem.pieces[1]!] },
+    };
+    cutting.take('job', [wider]);
+    // Of the sheet that is cut B1 serves still; what was A1 and A2 is left over, and two wider ones are asked for.
+    expect(held()).toMatchObject({
+      locked: [0],
+      unlocked: true,
+      shown: { plan: { cost: 10, sheets: [{ pieces: [{ piece: 1 }] }] } },
+    });
+    const { tree } = (held().shown!.plan as SheetPlan).sheets[0]!;
+    expect(JSON.stringify(tree).match(/"left"/g)).toHaveLength(2);
+    expect(asked().at(-1)).toMatchObject({ problem: { pieces: [{ length: 410, quantity: 2 }] } });
+    const none: CutBatch = { ...wider, problem: { ...wider.problem, kerf: 4 } };
+    cutting.take('job', [none]);
+    expect(held()).toMatchObject({ locked: [], unlocked: true, stand: 'waiting' });
+  });
+
+  it('counts for new parts too, and what it was cut from need not be in the rack any more', () => {
+    const { cutting, app, asked, answer, held } = board();
+    const offcut = { length: 1000, width: 500, price: 0, count: 1, offcut: true as const };
+    const racked: CutBatch = {
+      ...batch,
+      problem: { ...problem, stock: [...problem.stock, offcut] },
+      from: [...batch.from, { offcut: 'O1' }],
+    };
+    cutting.take('job', [racked]);
+    const [first, second] = plan.sheets;
+    answer({ ...plan, cost: 10, sheets: [first!, { ...second!, stock: 1 }] }, 'done');
+    lock(app, cutting, 'mdf', 1, true);
+    const more: CutBatch = {
+      ...batch,
+      problem: { ...problem, pieces: [problem.pieces[1]!, { ...problem.pieces[0]!, quantity: 4 }] },
+      marks: [[['B1']], [['A1'], ['A4'], ['A2'], ['A3']]],
+    };
+    cutting.take('job', [more]);
+    expect(held()).toMatchObject({
+      locked: [0],
+      shown: { plan: { cost: 0, sheets: [{ stock: 1, pieces: [{ piece: 1 }] }] }, copies: [[3]] },
+    });
+    expect(asked().at(-1)).toMatchObject({
+      problem: { stock: [{ price: 10 }], pieces: [{ quantity: 1 }, { quantity: 3 }] },
+    });
+    answer({
+      ...plan,
+      cost: 20,
+      sheets: [
+        strips([piece(0, 0, 0, 200, 500), piece(1, 200, 0, 400, 500), piece(1, 600, 0, 400, 500)]),
+        strips([piece(1, 0, 0, 400, 500)]),
+      ],
+    });
+    expect(held().shown).toMatchObject({
+      plan: { cost: 20, sheets: [{ stock: 1 }, { stock: 0 }, { stock: 0 }] },
+      copies: [[3], [0, 0, 1], [2]],
+    });
+  });
+
+  it('is found again at the next visit', () => {
+    const { cutting, asked, held } = board();
+    const soFar = { documentId: 'd', batch, plan, copies: [[0, 1, 0], [2]], locked: [1], done: false };
+    cutting.take('job', [batch], [soFar]);
+    expect(held()).toMatchObject({ locked: [1], shown: { plan, copies: [[0, 1, 0], [2]] } });
+    expect(asked()).toHaveLength(0);
+  });
+});
