@@ -36,6 +36,11 @@ export function PlanHead({ held, costs, onAnew, children }: Props) {
             planned.
           </p>
         ) : null}
+        {held.newer ? (
+          <p className="changed">
+            Stock, prices or the way of cutting have changed since. What is cut stays; plan the rest anew to mind it.
+          </p>
+        ) : null}
         {changed ? <p className="changed">{changed}</p> : null}
       </div>
       <div className="plan-tools">

@@ -31,6 +31,8 @@ export interface Held {
   readonly done: boolean;
   /** What was cut of it before its parts changed can't be counted any more. */
   readonly unlocked: boolean;
+  /** The batch as it is wanted by now, where only stock or ways of cutting have changed since sheets were cut: planning anew minds it. */
+  readonly newer?: CutBatch;
 }
 
 export const keyOf = ({ problem }: CutBatch): string => JSON.stringify(problem);

@@ -174,7 +174,11 @@ export function createCutting(cutters: Cutters): Cutting {
         next[batch.id] = { ...was, batch, shown };
         continue;
       }
-      if (was && was.locked.length > 0 && piecesKey(was.batch) === piecesKey(batch)) continue;
+      if (was && was.locked.length > 0 && piecesKey(was.batch) === piecesKey(batch)) {
+        const { newer: _, ...rest } = was;
+        next[batch.id] = was.key === keyOf(batch) ? rest : { ...rest, newer: batch };
+        continue;
+      }
       if (was) remember(was);
       const mine = soFar.find((one) => one.batch.id === batch.id);
       const now = taken(batch, was, was ? undefined : mine);
@@ -235,7 +239,20 @@ export function createCutting(cutters: Cutters): Cutting {
     planAnew(id) {
       const held = getState().held[id];
       if (!held) return;
-      begin({ ...held, revision: next(), stand: 'waiting', spent: 0, allowed: getState().allowed, before: held.shown });
+      const { newer, ...now } = held;
+      const still = newer && held.shown && carried(held.shown, held.locked, newer);
+      const minded = still
+        ? { batch: still.shown.batch, key: keyOf(newer), shown: still.shown, locked: still.locked }
+        : {};
+      begin({
+        ...now,
+        ...minded,
+        revision: next(),
+        stand: 'waiting',
+        spent: 0,
+        allowed: getState().allowed,
+        before: held.shown,
+      });
     },
     put(id, held) {
       const was = getState().held[id];

@@ -68,6 +68,13 @@ describe('what is cut already', () => {
     ]);
     expect(held()).toMatchObject({ locked: [0], shown: { plan } });
     expect(asked()).toHaveLength(1);
+    // Planned anew when that is asked for, the rest comes out of the offcut too.
+    cutting.planAnew('mdf');
+    expect(asked().at(-1)).toMatchObject({ problem: { stock: [{ price: 10 }, { offcut: true }] } });
+    expect(held()).toMatchObject({ locked: [0], stand: 'waiting' });
+    expect(held().newer).toBeUndefined();
+    answer({ ...plan, sheets: [plan.sheets[1]!] }, 'done');
+    expect(held()).toMatchObject({ locked: [0], shown: { plan: { sheets: plan.sheets } } });
     // A3 is no longer wanted, and it is not on the sheet that is cut.
     cutting.take('job', [fewer]);
     expect(held()).toMatchObject({ locked: [0], unlocked: false, stand: 'waiting' });
