@@ -1,5 +1,6 @@
 import { LENGTH, NONE, ON, PLACE, ROOT, SHIFT, TURNED, WHAT, WIDTH } from './fields';
 import { type Ground, groundOf } from './ground';
+import { isReusable } from './reusable';
 import type { Scaled } from './scaled';
 
 /** What is planted, as sums. */
@@ -33,6 +34,15 @@ export function booksOf(scaled: Scaled): Books {
   const missing = kinds.reduce((sum, { quantity }, k) => sum + quantity * area[k], 0);
   const tally: Tally = { missing, cost: 0, gathered: 0 };
 
+  /** The least that any piece takes up along and across, however it lies. */
+  const leastLength = Math.min(...kinds.map(({ length, width, turns }) => (turns ? Math.min(length, width) : length)));
+  const leastWidth = Math.min(...kinds.map(({ length, width, turns }) => (turns ? Math.min(length, width) : width)));
+
+  /** Whether what is left over may hold a piece, or is an offcut to keep: only such is in the list, for the list is looked through all the time. */
+  function isOfUse(length: number, width: number): boolean {
+    return (length >= leastLength && width >= leastWidth) || isReusable(length, width, scaled);
+  }
+
   function shareSquared(p: number): number {
     const share = (M[p + LENGTH] * M[p + WIDTH]) / largest;
     return share * share;
@@ -40,21 +50,26 @@ export function booksOf(scaled: Scaled): Books {
 
   function joinLefts(node: number): void {
     const p = node << SHIFT;
+    tally.gathered += shareSquared(p);
+    if (!isOfUse(M[p + LENGTH], M[p + WIDTH])) {
+      set(p + PLACE, NONE);
+      return;
+    }
     const count = M[at.lefts];
     set(at.lengths + count, M[p + LENGTH]);
     set(at.widths + count, M[p + WIDTH]);
     join(at.lefts, node, PLACE);
-    tally.gathered += shareSquared(p);
   }
 
   function leaveLefts(node: number): void {
     const p = node << SHIFT;
+    tally.gathered -= shareSquared(p);
     const place = M[p + PLACE];
+    if (place === NONE) return;
     leave(at.lefts, node, PLACE);
     const last = M[at.lefts];
     set(at.lengths + place, M[at.lengths + last]);
     set(at.widths + place, M[at.widths + last]);
-    tally.gathered -= shareSquared(p);
   }
 
   /** Of a kind one more or less lies on a sheet. */

@@ -1,6 +1,7 @@
 import type { Chance } from './chance';
 import { ACROSS, ALONG, DEPTH, LENGTH, NONE, ROOT, SHIFT, WIDTH, WITHIN } from './fields';
 import type { Forest } from './forest';
+import { isFree } from './scaled';
 
 /** How a place for a piece is judged. */
 export type Criterion = 'squares' | 'area' | 'short' | 'long';
@@ -12,6 +13,8 @@ export interface Look {
   readonly blink: number;
   /** How often the piece is first cut off the other way than the one that leaves most in one. */
   readonly flip: number;
+  /** The way in which sheets are first cut into strips, where stages or cuts are limited; absent: as it comes. */
+  readonly strips?: number;
 }
 
 /** Finds the place for a piece among all that is left over. What was found last stands in the fields. */
@@ -31,7 +34,7 @@ const FIXED = 40;
 export function fitOf(forest: Forest, chance: Chance): Fit {
   const { scaled, memory: M, at } = forest;
   const { kinds, stages, trimsFree, longestCut } = scaled;
-  const free = stages === Number.POSITIVE_INFINITY && longestCut === Number.POSITIVE_INFINITY;
+  const free = isFree(scaled);
   let untilBlink = 0;
 
   /** Looks away now and then, so that the best place is not always taken (Christiaens & Vanden Berghe 2020). */
@@ -65,7 +68,7 @@ export function fitOf(forest: Forest, chance: Chance): Fit {
     turned: false,
     first: ACROSS,
     looked: 0,
-    find(kind, { criterion, blink, flip }, from = 0) {
+    find(kind, { criterion, blink, flip, strips = NONE }, from = 0) {
       const { length, width, turns, set } = kinds[kind];
       const count = M[at.lefts];
       const list = at.lefts + 1;
@@ -99,9 +102,11 @@ export function fitOf(forest: Forest, chance: Chance): Fit {
           const across = acrossLong * acrossLong + acrossShort * acrossShort;
           const along = alongLong * alongLong + alongShort * alongShort;
           let first = across >= along ? ACROSS : ALONG;
-          if (!free || root !== NONE) {
+          if (!free || root !== NONE || strips !== NONE) {
             const p = M[list + i] << SHIFT;
             if (root !== NONE && M[p + ROOT] !== root) continue;
+            if (strips !== NONE && (M[p + DEPTH] === 0 || (M[p + DEPTH] === 1 && M[p + WITHIN] === strips)))
+              first = strips;
             if (!allowed(p, first, a, b)) {
               first = first === ACROSS ? ALONG : ACROSS;
               if (!allowed(p, first, a, b)) continue;

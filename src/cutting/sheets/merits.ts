@@ -1,7 +1,7 @@
 import type { Cell, Cells } from './cell';
+import { isReusable } from './reusable';
 import type { Scaled } from './scaled';
 import { sideParted, stagesOf, tidied } from './tidy';
-import { isReusable } from './to-plan';
 
 /** What speaks for a way of cutting, the weightiest first. */
 export interface Merits {

@@ -29,8 +29,11 @@ export interface RuinMeans {
   readonly from?: Cells;
 }
 
-/** One step in so many is for the lesser merits while the cost may still fall. */
+/** One step in so many is for the lesser merits while the cost may still fall: at first, and later. */
+const LESSER_FIRST = 20;
 const LESSER = 6;
+/** Steps after which it is later. */
+const FIRST_STEPS = 100;
 /** Steps without anything better after which it ends, once the cost is at its bound. */
 const ENOUGH = 300;
 
@@ -73,7 +76,7 @@ export function startRuin(scaled: Scaled, { seed, from }: RuinMeans): RuinSearch
       const { missing, cost } = known.merits;
       const least = missing === 0 && cost <= known.bound + NOISE;
       steps++;
-      if (least || steps % LESSER === 0) {
+      if (least || steps % (steps > FIRST_STEPS ? LESSER : LESSER_FIRST) === 0) {
         if (++lesser % 2 === 0 || !simplify()) gather();
       } else {
         cheapen ??= cheapening(known, chance);

@@ -59,6 +59,10 @@ export interface Scaled {
   readonly tooLarge: readonly number[];
 }
 
+/** Whether sheets may be cut in any number of stages, and over any length. */
+export const isFree = ({ stages, longestCut }: Pick<Scaled, 'stages' | 'longestCut'>): boolean =>
+  stages === Number.POSITIVE_INFINITY && longestCut === Number.POSITIVE_INFINITY;
+
 /** Common practice, no source. */
 const LEAST_OFFCUT = { length: 300, width: 100 };
 

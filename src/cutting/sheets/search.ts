@@ -15,17 +15,19 @@ export interface SheetMeans {
   readonly lp?: LpSolver;
 }
 
-/** Steps of ruin and recreate before patterns are begun; from then on they take turns. */
+/** Steps of ruin and recreate before patterns are begun. */
 const ALONE = 8;
 /**
- * One step in so many is ruin and recreate's: where pieces are alike, so are sheets, and patterns find more (measured on jobs with grain and several
- * sheets); where each piece is another, chance does.
+ * Steps of the patterns in so many (measured on jobs and on the published instances): chance is quick to find what is cheap, and patterns go
+ * on where it ends; but where there are many pieces of a kind, many sheets are alike, and patterns are much better.
  */
-const TURNS = { alike: 5, different: 2 };
+const TURNS = { atFirst: 1 / 4, later: 1 / 2, alike: 4 / 5 };
+/** Steps after which it is later: about three seconds. */
+const FIRST_STEPS = 300;
 /** Copies of a kind, on the average, from which on pieces are called alike. */
-const ALIKE = 2;
-/** Steps between two times that patterns are shown the sheets at which ruin and recreate stands. */
-const SHOWN = 20;
+const ALIKE = 8;
+/** Steps of the patterns between two times that they are shown the sheets at which ruin and recreate stands. */
+const SHOWN = 10;
 
 /** A plan at once, and better ones as long as it is asked. */
 export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): CutSearch<SheetPlan> {
@@ -37,17 +39,22 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
   let patterns: PatternSearch | undefined;
   let open = lp !== undefined && to.kinds.length > 0;
   const pieces = to.kinds.reduce((sum, { quantity }) => sum + quantity, 0);
-  const turns = pieces >= ALIKE * to.kinds.length ? TURNS.alike : TURNS.different;
+  const alike = pieces >= ALIKE * to.kinds.length;
   let steps = 0;
+  let turns = 0;
+  let shows = 0;
   let shown = ruin.best;
   let shownBound = bound;
   let best = planOf(to, ruin.best, bound);
 
   /** A step of the patterns; false when it is not their turn. */
   function byPatterns(): boolean {
-    if (!lp || !open || steps <= ALONE || steps % turns === 0 || ruin.merits.missing > 0) return false;
+    if (!lp || !open || steps <= ALONE || ruin.merits.missing > 0) return false;
+    turns += alike ? TURNS.alike : steps > FIRST_STEPS ? TURNS.later : TURNS.atFirst;
+    if (turns < 1) return false;
+    turns -= 1;
     patterns ??= startPatterns(to, { lp, seed });
-    if (steps % SHOWN === 1) patterns.offer(ruin.current());
+    if (++shows % SHOWN === 0) patterns.offer(ruin.current());
     if (ruin.merits.cost < patterns.cost - NOISE) patterns.offer(ruin.best);
     open = patterns.step();
     if (patterns.best && patterns.cost < ruin.merits.cost - NOISE) ruin.offer(patterns.best);

@@ -1,6 +1,7 @@
 import type { CutSheet, CutTree, Leftover, PlacedOnSheet, Rect, SheetPlan, Unplaced } from '../../vocabulary/cut-plan';
 import type { SheetProblem } from '../../vocabulary/cut-problem';
 import type { Cell, Cells } from './cell';
+import { isReusable } from './reusable';
 import type { Member, Scaled } from './scaled';
 import { sideParted, stagesOf, tidied } from './tidy';
 
@@ -78,11 +79,6 @@ export function toPlan(scaled: Scaled, cells: Cells, bound: number): SheetPlan {
   function leftover(rect: Rect, { length, width }: Cell): Leftover {
     return { kind: 'left', ...rect, reusable: isReusable(length, width, scaled) };
   }
-}
-
-/** Whether a cell left over is large enough for the rack. */
-export function isReusable(length: number, width: number, { leastOffcut: [longer, shorter] }: Scaled): boolean {
-  return Math.max(length, width) >= longer && Math.min(length, width) >= shorter;
 }
 
 /** Gives out members one by one, in the order of the problem's list; the last again and again if asked for more. */

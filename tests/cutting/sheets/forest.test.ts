@@ -58,16 +58,23 @@ function check(forest: Forest): void {
   const { missing, cost } = meritsOf(TO, cells);
   expect(forest.tally).toMatchObject({ missing });
   expect(forest.tally.cost).toBeCloseTo(cost, 9);
-  const { memory: M, at } = forest;
-  const left = Array.from(M.subarray(at.lengths, at.lengths + M[at.lefts]), (l, i) => l * M[at.widths + i]);
+  const left = cells.flatMap(({ cell }) => leftIn(cell));
   const all = cells.reduce((sum, { sheet }) => sum + TO.sheets[sheet].length * TO.sheets[sheet].width, 0);
   const placed = TO.kinds.reduce((sum, k) => sum + k.quantity * k.length * k.width, 0) - missing;
-  expect(left.reduce((a, b) => a + b, 0)).toBe(all - placed);
+  expect(left.reduce((sum, [length, width]) => sum + length * width, 0)).toBe(all - placed);
   expect(forest.tally.gathered).toBeCloseTo(
-    left.reduce((sum, area) => sum + (area / 6000) ** 2, 0),
+    left.reduce((sum, [length, width]) => sum + ((length * width) / 6000) ** 2, 0),
     9,
   );
+  // In the list is what may hold a piece – none is narrower than 9 – or be kept, which is from 20 × 10.
+  const { memory: M, at } = forest;
+  const listed = Array.from(M.subarray(at.lengths, at.lengths + M[at.lefts]), (l, i) => [l, M[at.widths + i]]);
+  expect(listed.sort(byBoth)).toEqual(left.filter(([length, width]) => length >= 9 && width >= 9).sort(byBoth));
 }
+
+const byBoth = (a: readonly number[], b: readonly number[]): number => a[0] - b[0] || a[1] - b[1];
+const leftIn = (cell: Cell): (readonly [number, number])[] =>
+  cell.kind === 'left' ? [[cell.length, cell.width]] : cell.kind === 'cut' ? cell.parts.flatMap(leftIn) : [];
 
 describe('trees in one block of memory', () => {
   const chance = chanceOf(7);
