@@ -12,6 +12,7 @@ export {
   type ToSheet,
   withLocked,
 } from './cutting/by-hand/index';
+export { largeEnough, leastSides } from './cutting/least-offcut';
 export { type LpSolver, loadLp } from './cutting/lp';
 export {
   checkCutProblem,
@@ -23,4 +24,5 @@ export {
   readRack,
 } from './cutting/read/index';
 export { cutsOf, type PlannedBatch, reorderTogether, settingsOf } from './cutting/set-ups/index';
+export { endsOf, planeAt } from './cutting/set-ups/planes';
 export { type CutMeans, firstPlan, startCutting } from './cutting/start';

@@ -5,8 +5,9 @@ import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
 import { useMaking } from '../store/making';
 import './assembly.css';
+import { useArrows } from '../shell/useArrows';
 import { PLACE, stepsIn } from './steps';
-import { STANDS, useArrows, useCalm } from './useSteer';
+import { STANDS, useCalm } from './useSteer';
 
 /** The unit put together step by step: what is done, where, with which parts; the view shows it so far. */
 export default function AssemblyPanel() {

@@ -2,6 +2,8 @@ import { useCallback, useMemo, useState } from 'react';
 import { cutsOf } from '../../src/cut';
 import type { AnyCutPlan } from '../../src/vocabulary/cut-plan';
 import type { BarCuts, SheetCuts } from '../../src/vocabulary/set-up';
+import { Scrolled } from '../shell/Scrolled';
+import { useArrows } from '../shell/useArrows';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
 import { lock } from './acts';
@@ -15,7 +17,6 @@ import { atWork, type Held, type Shown } from './held';
 import { PieceList } from './PieceList';
 import { Sheets } from './Sheets';
 import { toldCuts } from './steps';
-import { useCutKeys } from './useCutKeys';
 import { type Say, sourceWords } from './words';
 
 interface Props {
@@ -66,10 +67,9 @@ export function BatchPlan({ held, shown, say }: Props) {
       )}
       <div className="below-plan">
         <CutSteps told={told} made={made} onMade={setMade} />
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by the keyboard */}
-        <section className="piece-list parts" aria-label="Pieces" tabIndex={0}>
+        <Scrolled label="Pieces" className="piece-list parts">
           <PieceList shown={shown} index={index} picked={picked} say={say} onPick={pick} />
-        </section>
+        </Scrolled>
       </div>
       {batch.problem.pieces.length === 0 ? <p className="said">Nothing is left to be cut.</p> : null}
     </>
@@ -83,7 +83,7 @@ function useSteps(shown: Shown, index: number, say: Say) {
   const told = useMemo(() => (cuts ? toldCuts(cuts, shown, index, say) : []), [cuts, shown, index, say]);
   const made = Math.min(asked, told.length);
   const setMade = useCallback((to: number) => cutting.setState({ cut: to }), []);
-  useCutKeys(
+  useArrows(
     useCallback((by: 1 | -1) => setMade(Math.max(0, Math.min(told.length, made + by))), [setMade, told.length, made]),
   );
   return { told, cuts, made, setMade };

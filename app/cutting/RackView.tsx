@@ -1,10 +1,12 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { readRack } from '../../src/cut';
 import type { Offcut } from '../../src/vocabulary/cut-plan';
 import { download } from '../effects/download';
 import { issueLines } from '../effects/issue-lines';
 import { Table } from '../sheets/Table';
 import { Dialog } from '../shell/Dialog';
+import { FileButton } from '../shell/FileButton';
+import { Scrolled } from '../shell/Scrolled';
 import { app } from '../store/app';
 import { useApp } from '../store/hooks';
 import { rack, useCutting } from './board';
@@ -50,8 +52,7 @@ export function RackView({ say, unit }: { readonly say: Say; readonly unit: stri
           <RackFile offcuts={offcuts} />
         </div>
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by the keyboard */}
-      <section className="parts-scroll" aria-label="Rows: Offcut rack" tabIndex={0}>
+      <Scrolled label="Rows: Offcut rack">
         {offcuts.length === 0 ? (
           <p className="said">The rack is empty. When a plan is cut, what it leaves is put in here.</p>
         ) : (
@@ -87,7 +88,7 @@ export function RackView({ say, unit }: { readonly say: Say; readonly unit: stri
             ))}
           </Table>
         )}
-      </section>
+      </Scrolled>
       {shown ? (
         <Dialog title={shown === 'new' ? 'Add an offcut' : `Change ${shown.mark}`} onClose={close}>
           <OffcutForm offcut={shown === 'new' ? null : shown} onDone={close} />
@@ -99,7 +100,6 @@ export function RackView({ say, unit }: { readonly say: Say; readonly unit: stri
 
 /** The rack as a file: to another browser, or for the command line. */
 function RackFile({ offcuts }: { readonly offcuts: readonly Offcut[] }) {
-  const input = useRef<HTMLInputElement>(null);
   const take = async (file: File) => {
     const say = (lines: readonly string[]) =>
       app.getState().notify({ tone: 'trouble', text: `“${file.name}” holds no rack. Nothing is put in.`, lines });
@@ -119,22 +119,7 @@ function RackFile({ offcuts }: { readonly offcuts: readonly Offcut[] }) {
       >
         Save the rack
       </button>
-      <button type="button" onClick={() => input.current?.click()}>
-        Take in a file
-      </button>
-      <input
-        ref={input}
-        className="unseen"
-        type="file"
-        accept=".json,application/json"
-        aria-label="Rack file to take in"
-        tabIndex={-1}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file) void take(file);
-        }}
-      />
+      <FileButton label="Take in a file" of="Rack file to take in" onFile={(file) => void take(file)} />
     </>
   );
 }

@@ -6,6 +6,7 @@ import type { Part } from '../../src/vocabulary/part';
 import type { CutOf, SawSetUp, Settings as SetUps } from '../../src/vocabulary/set-up';
 import { markRanges } from '../sheets/mark-ranges';
 import { Table } from '../sheets/Table';
+import { Scrolled } from '../shell/Scrolled';
 import { app } from '../store/app';
 import { useDesign } from '../store/hooks';
 import { rearrange } from './acts';
@@ -86,10 +87,7 @@ export default function Settings({ say }: { readonly say: Say }) {
           </Printed>
         </div>
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by the keyboard */}
-      <section className="parts-scroll" aria-label="Rows: Settings" tabIndex={0}>
-        {list}
-      </section>
+      <Scrolled label="Rows: Settings">{list}</Scrolled>
     </section>
   );
 }

@@ -1,8 +1,8 @@
 import { memo } from 'react';
 import type { SheetPlan } from '../../src/vocabulary/cut-plan';
 import type { SheetProblem } from '../../src/vocabulary/cut-problem';
+import { Pages } from '../shell/Pages';
 import { outlines } from './lay';
-import { Pages } from './Pages';
 import { usePage } from './usePage';
 
 /** How high the tallest sheet comes out in small, px. */

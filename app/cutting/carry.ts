@@ -1,5 +1,6 @@
+import { largeEnough, leastSides } from '../../src/cut';
 import type { AnyCutPlan, CutBar, CutBatch, CutSheet, CutTree } from '../../src/vocabulary/cut-plan';
-import type { CutProblem } from '../../src/vocabulary/cut-problem';
+import type { CutProblem, SheetProblem } from '../../src/vocabulary/cut-problem';
 import { laidOf, marksOf } from './copies';
 import type { Shown } from './held';
 
@@ -51,7 +52,7 @@ export function carried(
   const cut = kept.map(({ index, targets }, i) => {
     const stock = stocked.stock[i] ?? 0;
     return plan.kind === 'sheets'
-      ? sheetAs(plan.sheets[index] as CutSheet, stock, targets, leastOf(batch.problem))
+      ? sheetAs(plan.sheets[index] as CutSheet, stock, targets, leastSides(batch.problem as SheetProblem))
       : barAs(plan.bars[index] as CutBar, stock, targets);
   });
   return {
@@ -96,26 +97,19 @@ const renumbered = <Placed extends { readonly piece: number }>(
     return target ? [{ ...placed, piece: target.piece }] : [];
   });
 
-/** The sides from which on a leftover is of use, the longer first; as the planning has it where nothing is said. */
-function leastOf(problem: CutProblem): readonly [number, number] {
-  const { length, width } = (problem.kind === 'sheets' && problem.leastOffcut) || { length: 300, width: 100 };
-  return [Math.max(length, width), Math.min(length, width)];
-}
-
 /** A sheet with what is still wanted of it; a tree's pieces are those of the list, in whatever order. */
 function sheetAs(
   sheet: CutSheet,
   stock: number,
   targets: readonly (Target | undefined)[],
-  [longer, shorter]: readonly [number, number],
+  least: readonly [number, number],
 ): CutSheet {
   const pieces = renumbered(sheet.pieces, targets);
   const own = (tree: CutTree): CutTree => {
     if (tree.kind === 'cut') return { ...tree, parts: tree.parts.map(own) };
     const { x, y, length, width } = tree;
     const still = tree.kind === 'piece' && pieces.find((one) => one.x === x && one.y === y);
-    const reusable = Math.max(length, width) >= longer && Math.min(length, width) >= shorter;
-    return still || { kind: 'left', x, y, length, width, reusable };
+    return still || { kind: 'left', x, y, length, width, reusable: largeEnough(length, width, least) };
   };
   return { stock, tree: own(sheet.tree), pieces, stages: sheet.stages };
 }

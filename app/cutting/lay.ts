@@ -23,7 +23,7 @@ export interface Lettering {
 }
 
 /** Size of the lettering and what a line takes, px. */
-export const LETTERS = 11.5;
+const LETTERS = 11.5;
 export const LINE = 13.5;
 
 /** Mean width of a letter or figure in terms of its size; wide faces reach this (measured on the widest of the house's faces). */

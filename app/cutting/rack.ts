@@ -14,7 +14,7 @@ export interface Rack {
 }
 
 export const NOT_KEPT = 'This browser keeps no offcut rack between visits: what is put in is forgotten with the page.';
-export const NOT_DONE = 'The rack could not be changed. Nothing in it is lost; try again.';
+const NOT_DONE = 'The rack could not be changed. Nothing in it is lost; try again.';
 
 /** A browser whose database has not opened by then is taken to keep nothing, ms. */
 const PATIENCE = 4000;

@@ -36,7 +36,7 @@ export interface CuttingState {
 }
 
 /** Time for a batch unless something else is chosen, ms: with ten batches the whole job is done within half a minute. */
-export const USUAL_TIME = 2000;
+const USUAL_TIME = 2000;
 
 /** Plans that are remembered for when their problem comes back, by an undo. */
 const MOST_REMEMBERED = 40;

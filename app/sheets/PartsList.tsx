@@ -2,6 +2,8 @@ import { useMemo, useState } from 'react';
 import { alike } from '../../src/flow';
 import type { Alike, Part } from '../../src/vocabulary/part';
 import { Choice } from '../shell/Choice';
+import { Pages } from '../shell/Pages';
+import { Scrolled } from '../shell/Scrolled';
 import { useApp, useDesign } from '../store/hooks';
 import { ONE_BY_ONE, TOGETHER } from './columns';
 import { fittedOf, fittedTogether } from './fitted';
@@ -16,29 +18,6 @@ const ways: readonly { readonly value: Way; readonly label: string }[] = [
   { value: 'single', label: 'One by one' },
   { value: 'together', label: 'Alike together' },
 ];
-
-interface PagerProps {
-  readonly page: number;
-  readonly pages: number;
-  readonly onPage: (page: number) => void;
-}
-
-function Pager({ page, pages, onPage }: PagerProps) {
-  if (pages < 2) return null;
-  return (
-    <nav aria-label="Pages of the parts list">
-      <button type="button" disabled={page === 0} onClick={() => onPage(page - 1)}>
-        Before
-      </button>
-      <span>
-        Page {page + 1} of {pages}
-      </span>
-      <button type="button" disabled={page === pages - 1} onClick={() => onPage(page + 1)}>
-        Next
-      </button>
-    </nav>
-  );
-}
 
 /** The row in which a part stands, one by one or among those cut alike; -1 where it is not listed. */
 const rowOf = (mark: string, rows: readonly Part[] | readonly Alike[]): number =>
@@ -73,10 +52,9 @@ export function PartsList() {
           {job.units === 'mm' ? 'mm' : 'inches'}
         </p>
         <Choice legend="How the parts are listed" name="parts-way" value={way} options={ways} onValue={setWay} />
-        <Pager page={page} pages={pages} onPage={setPage} />
+        <Pages label="Pages of the parts list" page={page} pages={pages} onPage={setPage} />
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by the keyboard */}
-      <section className="parts-scroll" aria-label="Rows of the parts list" tabIndex={0}>
+      <Scrolled label="Rows of the parts list">
         {way === 'single' ? (
           <Table headings={ONE_BY_ONE}>
             {here(parts).map((part) => (
@@ -104,7 +82,7 @@ export function PartsList() {
             ))}
           </Table>
         )}
-      </section>
+      </Scrolled>
     </section>
   );
 }

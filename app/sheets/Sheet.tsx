@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react';
+import { Scrolled } from '../shell/Scrolled';
 
 interface Props {
   readonly title: string;
@@ -16,10 +17,7 @@ export function Sheet({ title, told, children }: Props) {
         <h2 id={id}>{title}</h2>
         <p>{told}</p>
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by the keyboard */}
-      <section className="parts-scroll" aria-label={`Rows: ${title}`} tabIndex={0}>
-        {children}
-      </section>
+      <Scrolled label={`Rows: ${title}`}>{children}</Scrolled>
     </section>
   );
 }

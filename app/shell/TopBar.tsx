@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { newJob } from '../../src/flow';
 import { setAt } from '../../src/job/edits';
 import { jobFields } from '../../src/job/fields';
@@ -9,6 +9,7 @@ import type { Keeping, Pane } from '../store/view';
 import { Choice } from './Choice';
 import { ErrorBoundary } from './ErrorBoundary';
 import { ExportMenu } from './ExportMenu';
+import { FileButton } from './FileButton';
 import { Help } from './Help';
 import { Shelf } from './Shelf';
 
@@ -19,30 +20,7 @@ const keepingWords: Readonly<Record<Keeping, string>> = {
   failed: 'Not kept',
 };
 
-function Open() {
-  const input = useRef<HTMLInputElement>(null);
-  return (
-    <>
-      <button type="button" onClick={() => input.current?.click()}>
-        Open
-      </button>
-      <input
-        ref={input}
-        className="unseen"
-        type="file"
-        accept=".json,application/json"
-        aria-label="Job file to open"
-        tabIndex={-1}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          // The same file may be chosen again after it was mended.
-          event.target.value = '';
-          if (file) void openFile(app, file);
-        }}
-      />
-    </>
-  );
-}
+const Open = () => <FileButton label="Open" of="Job file to open" onFile={(file) => void openFile(app, file)} />;
 
 function Steps() {
   const back = useApp((state) => state.past.at(-1)?.label);

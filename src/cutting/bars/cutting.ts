@@ -23,7 +23,7 @@ export const missingOf = (task: Task, { missing }: Cutting): number =>
   missing.reduce((sum, n, kind) => sum + n * task.kinds[kind].size, 0);
 
 /** The longest reusable offcut of one bar, in whole units; 0 where there is none. */
-export function longestLeft(task: Task, bars: readonly Pattern[]): number {
+function longestLeft(task: Task, bars: readonly Pattern[]): number {
   const longest = bars.reduce((most, bar) => Math.max(most, roomIn(task, bar)), 0);
   return longest >= task.leastOffcut ? longest : 0;
 }

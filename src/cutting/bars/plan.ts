@@ -1,9 +1,8 @@
 import type { BarPlan, CutBar, PlacedOnBar, Unplaced } from '../../vocabulary/cut-plan';
+import { LEAST_BAR } from '../least-offcut';
 import { type Cutting, costOf } from './cutting';
 import { kerfFactor } from './ends';
-import { LEAST_OFFCUT, type Task } from './task';
-
-export { LEAST_OFFCUT };
+import type { Task } from './task';
 
 /** The plan of a way of cutting. `bound` as prices are counted in the task. */
 export function planOf(task: Task, cutting: Cutting, bound: number): BarPlan {
@@ -67,6 +66,6 @@ function barOf({ problem, layout }: Task, stock: number, pieces: readonly number
   }
   const start = at + problem.kerf * (last < 0 ? 1 : kerfFactor(ends.poses[last].right));
   const length = problem.stock[stock].length - layout.trim(stock) - start;
-  const keeps = length >= (problem.leastOffcut ?? LEAST_OFFCUT);
+  const keeps = length >= (problem.leastOffcut ?? LEAST_BAR);
   return keeps ? { stock, pieces: placed, offcut: { at: start, length } } : { stock, pieces: placed };
 }

@@ -1,5 +1,6 @@
 import type { Unplaced } from '../../vocabulary/cut-plan';
 import type { BarProblem } from '../../vocabulary/cut-problem';
+import { LEAST_BAR } from '../least-offcut';
 import { kindsOf } from './kinds';
 import type { Times } from './knapsack';
 import { FUZZ, type Layout, layoutOf } from './layout';
@@ -56,9 +57,6 @@ export interface Task {
 export const piecesOf = (kinds: readonly Kind[], times: Times): readonly number[] =>
   times.flatMap(([kind, n]) => Array.from({ length: n }, () => kinds[kind].copies[0]).flat());
 
-/** Least length of an offcut worth keeping, mm (common practice, no source). */
-export const LEAST_OFFCUT = 300;
-
 /** Makes a task of a problem. */
 export function taskOf(problem: BarProblem): Task {
   const { pieces, stock, kerf } = problem;
@@ -69,7 +67,7 @@ export function taskOf(problem: BarProblem): Task {
   const { sources, perMoney } = sourcesOf(problem, layout, unit);
   const { kinds, unplaced } = kindsOf(problem, layout, unit, sources);
   const plain = layout.square;
-  const leastOffcut = unit.up(problem.leastOffcut ?? LEAST_OFFCUT);
+  const leastOffcut = unit.up(problem.leastOffcut ?? LEAST_BAR);
   const holds = ({ source, times }: Pattern): boolean => {
     const { capacity, from } = sources[source];
     let size = 0;

@@ -1,7 +1,7 @@
 import type { BarPlan, CutBar, PlacedOnBar } from '../../vocabulary/cut-plan';
 import type { BarProblem, BarTurn } from '../../vocabulary/cut-problem';
 import { gapBetween, kerfFactor } from '../bars/ends';
-import { LEAST_OFFCUT } from '../bars/plan';
+import { LEAST_BAR } from '../least-offcut';
 import { endsOf } from '../set-ups/planes';
 import { nameOf, withBars } from './account';
 import { type Answer, refuse } from './answer';
@@ -74,7 +74,7 @@ function barOf(
   stock: number,
   row: readonly PlacedOnBar[],
 ): { readonly bar: CutBar; readonly over: number } {
-  const { kerf, section = { width: 0, thickness: 0 }, leastOffcut = LEAST_OFFCUT } = problem;
+  const { kerf, section = { width: 0, thickness: 0 }, leastOffcut = LEAST_BAR } = problem;
   const { length: whole, trim = problem.trim } = problem.stock[stock];
   const pieces: PlacedOnBar[] = [];
   let at = trim;

@@ -1,5 +1,6 @@
 import type { CutSheet, PlacedOnSheet, Rect, SheetPlan } from '../../vocabulary/cut-plan';
 import type { SheetProblem } from '../../vocabulary/cut-problem';
+import { leastSides } from '../least-offcut';
 import { piecesOf } from '../set-ups/freed';
 import { stagesOf } from '../set-ups/stages';
 import { nameOf, withSheets } from './account';
@@ -31,8 +32,6 @@ export interface MoveOptions {
 
 /** Common practice on screens, no source: a few mm at the scale of a whole sheet. */
 const REACH = 8;
-/** Common practice, no source. */
-const LEAST_OFFCUT = { length: 300, width: 100 };
 
 /** The plan with one piece laid elsewhere, and cut anew on the sheets concerned; or why it can't lie there. */
 export function moveOnSheets(
@@ -100,7 +99,7 @@ function sheetCut(
   pieces: readonly PlacedOnSheet[],
   put?: PlacedOnSheet,
 ): Answer<CutSheet> {
-  const { kerf, trimsFree, longestCut, leastOffcut = LEAST_OFFCUT, stages = Number.POSITIVE_INFINITY } = problem;
+  const { kerf, trimsFree, longestCut, stages = Number.POSITIVE_INFINITY } = problem;
   const sheet = usable(problem, stock);
   if (put) {
     if (!within(put, sheet))
@@ -108,7 +107,7 @@ function sheetCut(
     const other = pieces.find((piece) => piece !== put && !clear(piece, put, kerf));
     if (other) return refuse('overlap', `overlaps ${nameOf(problem, other.piece)}, or leaves no kerf to it`);
   }
-  const terms = { kerf, trimsFree, longestCut, leastOffcut };
+  const terms = { kerf, trimsFree, longestCut, leastOffcut: leastSides(problem) };
   const tree = treeOf(pieces, sheet, terms);
   if (!tree)
     return treeOf(pieces, sheet, { ...terms, longestCut: undefined })

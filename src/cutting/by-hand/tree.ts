@@ -1,4 +1,5 @@
 import type { CutTree, Leftover, Parted, PlacedOnSheet, Rect } from '../../vocabulary/cut-plan';
+import { largeEnough } from '../least-offcut';
 import { stagesOf } from '../set-ups/stages';
 
 /** Noise of sums, mm: nearer is the same. */
@@ -10,7 +11,8 @@ export interface TreeTerms {
   readonly trimsFree?: boolean;
   /** Longest cut that the saw can make, mm; absent: any. */
   readonly longestCut?: number;
-  readonly leastOffcut: { readonly length: number; readonly width: number };
+  /** From these sides on a leftover is reusable, the longer first. */
+  readonly leastOffcut: readonly [number, number];
 }
 
 /**
@@ -131,9 +133,6 @@ function groupsOf(pieces: readonly PlacedOnSheet[], way: Way, kerf: number): rea
 /** What is left of a sheet; large enough for the rack, either way round. */
 export function leftOf(rect: Rect, { leastOffcut }: Pick<TreeTerms, 'leastOffcut'>): Leftover {
   const { x, y, length, width } = rect;
-  const [long, short] = [Math.max(length, width), Math.min(length, width)];
-  const reusable =
-    long >= Math.max(leastOffcut.length, leastOffcut.width) - NOISE &&
-    short >= Math.min(leastOffcut.length, leastOffcut.width) - NOISE;
+  const reusable = largeEnough(length + NOISE, width + NOISE, leastOffcut);
   return { kind: 'left', x, y, length, width, reusable };
 }

@@ -1,6 +1,7 @@
 import type { BarPiece, BarProblem, BarTurn, Slant } from '../../vocabulary/cut-problem';
+import { MOST } from '../most';
 import { type Found, groupOf, listOf, maybe, numberOf, oneOf, pairOf, refuse, textOf } from './fields';
-import { ALLOWANCE, MOST_PIECES, MOST_STOCKS, QUANTITY, SIZE, SLANT } from './limits';
+import { ALLOWANCE, QUANTITY, SIZE, SLANT } from './limits';
 import { stockOf, withPrices } from './stock';
 
 const KNOWN = ['kind', 'kerf', 'trim', 'section', 'stock', 'pieces', 'leastOffcut'];
@@ -10,10 +11,10 @@ const TURNS: readonly BarTurn[] = ['rolled', 'swung', 'tumbled'];
 export function barsOf(file: Found): { readonly problem: BarProblem; readonly priced: boolean } {
   const given = groupOf(file, KNOWN);
   const { stock, priced } = withPrices(
-    listOf(given('stock'), { most: MOST_STOCKS, of: 'stocks' }, barOf),
+    listOf(given('stock'), { most: MOST.stocks, of: 'stocks' }, barOf),
     ({ length }) => length,
   );
-  const pieces = listOf(given('pieces'), { most: MOST_PIECES, of: 'pieces' }, pieceOf);
+  const pieces = listOf(given('pieces'), { most: MOST.pieces, of: 'pieces' }, pieceOf);
   const slanted = pieces.findIndex(({ ends }) => ends?.flat().some((per) => per !== 0));
   if (slanted >= 0 && given('section').value === undefined)
     refuse(given('section'), `the bar's section, for /pieces/${slanted} has slanted ends`);

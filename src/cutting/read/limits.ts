@@ -1,20 +1,16 @@
 import type { BarPiece, CutProblem, SheetPiece } from '../../vocabulary/cut-problem';
 import type { Issue } from '../../vocabulary/result';
+import { MOST } from '../most';
 import type { Range } from './fields';
-
-/* How large a problem may be: far above any job, low enough that an answer comes while one waits. */
 
 /** Longest text that is read, in characters. */
 export const MOST_CHARACTERS = 5_000_000;
-export const MOST_PIECES = 5_000;
-const MOST_DIFFERENT = 1_000;
-export const MOST_STOCKS = 200;
 
 /** What is cut, and from what: as long as the longest stock of the classic one-dimensional problems. */
 export const SIZE: Range = { least: 0.1, most: 2_000_000, unit: 'mm' };
 /** What may be nothing: kerf, trim, least offcut. */
 export const ALLOWANCE: Range = { least: 0, most: 2_000_000, unit: 'mm' };
-export const QUANTITY: Range = { least: 1, most: MOST_PIECES, whole: true };
+export const QUANTITY: Range = { least: 1, most: MOST.pieces, whole: true };
 /** Dearer than any stock; with it and the most pieces, sums of hundredths stay whole numbers in a double. */
 export const PRICE: Range = { least: 0, most: 1e9 };
 export const COUNT: Range = { least: 0, most: 1_000_000, whole: true };
@@ -29,10 +25,10 @@ const likeness = ({ name: _, quantity: __, ...rest }: BarPiece | SheetPiece): st
 /** Too many pieces, or too many different ones. */
 export function tooMany(pieces: CutProblem['pieces'], path: string): Issue | undefined {
   const all = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
-  if (all > MOST_PIECES) return { path, message: `${all} pieces in all; at most ${MOST_PIECES} are allowed` };
+  if (all > MOST.pieces) return { path, message: `${all} pieces in all; at most ${MOST.pieces} are allowed` };
   const different = new Set(pieces.map(likeness)).size;
-  if (different > MOST_DIFFERENT)
-    return { path, message: `${different} different pieces; at most ${MOST_DIFFERENT} are allowed` };
+  if (different > MOST.different)
+    return { path, message: `${different} different pieces; at most ${MOST.different} are allowed` };
   return undefined;
 }
 

@@ -1,7 +1,8 @@
 import type { LengthUnits } from '../../base/lengths';
 import type { BarPiece, SheetPiece } from '../../vocabulary/cut-problem';
 import type { Issue, Result } from '../../vocabulary/result';
-import { fewest, MOST_CHARACTERS, MOST_PIECES, SIZE, tooMany } from './limits';
+import { MOST } from '../most';
+import { fewest, MOST_CHARACTERS, SIZE, tooMany } from './limits';
 import { type Column, cellsOf, type Line, type LineWays, lineOf, Unreadable } from './line';
 
 /** What a list doesn't say itself. */
@@ -43,8 +44,8 @@ export function readCutList(text: string, defaults: ListDefaults): Result<ListRe
   const told = header === undefined ? lines : lines.slice(1);
   if (told.length === 0)
     return refused([{ path: '', message: 'no piece: a line such as "shelf, 782, 732, 6" is needed' }]);
-  if (told.length > MOST_PIECES)
-    return refused([{ path: '', message: `${told.length} lines; at most ${MOST_PIECES} are read` }]);
+  if (told.length > MOST.pieces)
+    return refused([{ path: '', message: `${told.length} lines; at most ${MOST.pieces} are read` }]);
 
   const ways: LineWays = { units: defaults.units, wide: defaults.kind === 'sheets', order: header?.order };
   const read = told.map(({ line, path }) => ({ path, ...attempt(line, ways) }));

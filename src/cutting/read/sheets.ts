@@ -1,6 +1,7 @@
 import type { SheetPiece, SheetProblem } from '../../vocabulary/cut-problem';
+import { MOST } from '../most';
 import { type Found, flagOf, groupOf, listOf, maybe, numberOf, textOf } from './fields';
-import { ALLOWANCE, MOST_PIECES, MOST_STOCKS, QUANTITY, SIZE, STAGES } from './limits';
+import { ALLOWANCE, QUANTITY, SIZE, STAGES } from './limits';
 import { stockOf, withPrices } from './stock';
 
 const KNOWN = ['kind', 'kerf', 'trim', 'stages', 'trimsFree', 'longestCut', 'stock', 'pieces', 'leastOffcut'];
@@ -9,7 +10,7 @@ const KNOWN = ['kind', 'kerf', 'trim', 'stages', 'trimsFree', 'longestCut', 'sto
 export function sheetsOf(file: Found): { readonly problem: SheetProblem; readonly priced: boolean } {
   const given = groupOf(file, KNOWN);
   const { stock, priced } = withPrices(
-    listOf(given('stock'), { most: MOST_STOCKS, of: 'stocks' }, sheetOf),
+    listOf(given('stock'), { most: MOST.stocks, of: 'stocks' }, sheetOf),
     ({ length, width }) => length * width,
   );
   const problem: SheetProblem = {
@@ -20,7 +21,7 @@ export function sheetsOf(file: Found): { readonly problem: SheetProblem; readonl
     trimsFree: maybe(given('trimsFree'), flagOf),
     longestCut: maybe(given('longestCut'), (length) => numberOf(length, SIZE)),
     stock,
-    pieces: listOf(given('pieces'), { most: MOST_PIECES, of: 'pieces' }, pieceOf),
+    pieces: listOf(given('pieces'), { most: MOST.pieces, of: 'pieces' }, pieceOf),
     leastOffcut: maybe(given('leastOffcut'), (least) => sidesOf(groupOf(least, ['length', 'width']), ALLOWANCE)),
   };
   return { problem, priced };

@@ -1,6 +1,6 @@
+import { largeEnough } from '../least-offcut';
 import { LENGTH, NONE, ON, PLACE, ROOT, SHIFT, TURNED, WHAT, WIDTH } from './fields';
 import { type Ground, groundOf } from './ground';
-import { isReusable } from './reusable';
 import type { Scaled } from './scaled';
 
 /** What is planted, as sums. */
@@ -40,7 +40,7 @@ export function booksOf(scaled: Scaled): Books {
 
   /** Whether what is left over may hold a piece, or is an offcut to keep: only such is in the list, for the list is looked through all the time. */
   function isOfUse(length: number, width: number): boolean {
-    return (length >= leastLength && width >= leastWidth) || isReusable(length, width, scaled);
+    return (length >= leastLength && width >= leastWidth) || largeEnough(length, width, scaled.leastOffcut);
   }
 
   function shareSquared(p: number): number {

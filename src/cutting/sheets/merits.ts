@@ -1,5 +1,5 @@
+import { largeEnough } from '../least-offcut';
 import type { Cell, Cells } from './cell';
-import { isReusable } from './reusable';
 import type { Scaled } from './scaled';
 import { sideParted, stagesOf, tidied } from './tidy';
 
@@ -50,7 +50,7 @@ export function meritsOf(scaled: Scaled, cells: Cells): Merits {
 
 /** Area of a cell left over, clear of the kerf; 0 where it can't be used again. */
 export function offcutIn(scaled: Scaled, length: number, width: number): number {
-  return isReusable(length, width, scaled) ? (length - scaled.kerf) * (width - scaled.kerf) : 0;
+  return largeEnough(length, width, scaled.leastOffcut) ? (length - scaled.kerf) * (width - scaled.kerf) : 0;
 }
 
 /** Whether the one is better than the other. */

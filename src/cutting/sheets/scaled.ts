@@ -1,4 +1,5 @@
 import type { SheetPiece, SheetProblem, SheetStock } from '../../vocabulary/cut-problem';
+import { leastSides } from '../least-offcut';
 import { liesOn } from './lies-on';
 
 /** What of a kind or a sheet stands where in the problem's lists. */
@@ -63,9 +64,6 @@ export interface Scaled {
 export const isFree = ({ stages, longestCut }: Pick<Scaled, 'stages' | 'longestCut'>): boolean =>
   stages === Number.POSITIVE_INFINITY && longestCut === Number.POSITIVE_INFINITY;
 
-/** Common practice, no source. */
-const LEAST_OFFCUT = { length: 300, width: 100 };
-
 /** Units in a mm that are tried: tenths and so on, and such that a 64th of an inch (25.4 mm / 64) is a whole number. */
 const SCALES = [1, 10, 100, 1000, 2560];
 /** Where nothing is exact, pieces are rounded up to a thousandth of a mm, and sheets down. */
@@ -79,7 +77,7 @@ export function scaled(problem: SheetProblem): Scaled {
   const up = (mm: number): number => Math.ceil(mm * scale - NOISE);
   const down = (mm: number): number => Math.floor(mm * scale + NOISE);
   const kerf = up(problem.kerf);
-  const { length, width } = problem.leastOffcut ?? LEAST_OFFCUT;
+  const [longer, shorter] = leastSides(problem);
   const total = problem.pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   const sheets = merged(
     problem.stock.map((stock, index) => {
@@ -126,7 +124,7 @@ export function scaled(problem: SheetProblem): Scaled {
     sheets,
     sets: words.map((_, set) => kinds.flatMap((kind, k) => (kind.set === set ? [k] : []))),
     ...limits,
-    leastOffcut: [up(Math.max(length, width)) + kerf, up(Math.min(length, width)) + kerf],
+    leastOffcut: [up(longer) + kerf, up(shorter) + kerf],
     tooLarge: all.flatMap(({ members }, k) => (fits[k] ? [] : members.map(({ index }) => index))).sort((a, b) => a - b),
   };
 }

@@ -5,7 +5,6 @@ type Way = CutCell['way'];
 
 /** The side of a cell that cuts of this way part. */
 export const sideParted = ({ length, width }: Cell, way: Way): number => (way === 'across' ? length : width);
-const otherWay = (way: Way): Way => (way === 'across' ? 'along' : 'across');
 const left = (length: number, width: number): Cell => ({ kind: 'left', length, width });
 
 /**
@@ -64,6 +63,3 @@ export function stagesOf(cell: Cell, trimsFree: boolean): number {
   if (trimsFree && cell.parts.every((part, i) => part.kind === (i === 0 ? 'piece' : 'left'))) return 0;
   return 1 + Math.max(...cell.parts.map((part) => stagesOf(part, trimsFree)));
 }
-
-/** The way of the cuts within cuts of a way. */
-export const wayWithin = otherWay;

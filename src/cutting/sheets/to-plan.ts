@@ -1,7 +1,7 @@
 import type { CutSheet, CutTree, Leftover, PlacedOnSheet, Rect, SheetPlan, Unplaced } from '../../vocabulary/cut-plan';
 import type { SheetProblem } from '../../vocabulary/cut-problem';
+import { largeEnough } from '../least-offcut';
 import type { Cell, Cells } from './cell';
-import { isReusable } from './reusable';
 import type { Member, Scaled } from './scaled';
 import { sideParted, stagesOf, tidied } from './tidy';
 
@@ -77,7 +77,7 @@ export function toPlan(scaled: Scaled, cells: Cells, bound: number): SheetPlan {
   }
 
   function leftover(rect: Rect, { length, width }: Cell): Leftover {
-    return { kind: 'left', ...rect, reusable: isReusable(length, width, scaled) };
+    return { kind: 'left', ...rect, reusable: largeEnough(length, width, scaled.leastOffcut) };
   }
 }
 

@@ -4,6 +4,7 @@ import type { Design } from '../../vocabulary/design';
 import type { Finding } from '../../vocabulary/finding';
 import type { Job } from '../../vocabulary/job';
 import type { Part } from '../../vocabulary/part';
+import { MOST } from '../most';
 import { blankBars, blankWidth, mouldingBars, type Taken, timberBars } from './bars';
 import { sheets } from './sheets';
 import { byWidth } from './stock';
@@ -46,25 +47,21 @@ export function cutBatches(
   };
 }
 
-/** A problem holds no more: far above any job that a small workshop takes on. */
-const MOST_PIECES = 5000;
-const MOST_DIFFERENT = 1000;
-
 /** A stuff with more pieces than can be planned is left out as a whole, and that is said. */
 function bounded(taken: Taken): Taken {
   if (!taken.batch) return taken;
   const { name, problem } = taken.batch;
   const all = problem.pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   const different = problem.pieces.length;
-  if (all <= MOST_PIECES && different <= MOST_DIFFERENT) return taken;
-  const many = all > MOST_PIECES;
+  if (all <= MOST.pieces && different <= MOST.different) return taken;
+  const many = all > MOST.pieces;
   const finding: Finding = {
     severity: 'warn',
     rule: 'too-many-to-cut',
     subject: {},
     value: many ? all : different,
-    limit: many ? MOST_PIECES : MOST_DIFFERENT,
-    message: `${all} pieces of ${name}, ${different} of them different, are more than one cutting plan takes (${MOST_PIECES}, ${MOST_DIFFERENT} different). None is made.`,
+    limit: many ? MOST.pieces : MOST.different,
+    message: `${all} pieces of ${name}, ${different} of them different, are more than one cutting plan takes (${MOST.pieces}, ${MOST.different} different). None is made.`,
     source: 'limits of the planning',
     remedy: 'Plan the unit as several jobs.',
   };

@@ -2,6 +2,7 @@ import type { Hardwood, Moulding, Sheet, StockItem, Timber } from '../../vocabul
 import type { CutBatch, Offcut } from '../../vocabulary/cut-plan';
 import type { BarStock, SheetStock } from '../../vocabulary/cut-problem';
 import type { Cutting } from '../../vocabulary/job';
+import { MOST } from '../most';
 import { fits, hundredth } from './sawn';
 
 /** Stock of a problem, and where each of it comes from. */
@@ -9,9 +10,6 @@ export interface Stocked<S> {
   readonly stock: readonly S[];
   readonly from: CutBatch['from'];
 }
-
-/** A problem holds no more than so many: with a fuller rack its largest offcuts are offered. */
-const MOST_STOCKS = 200;
 
 /** Sheets of one stuff in all their sizes, and the offcuts of any of them. */
 export function sheetStock(
@@ -104,7 +102,8 @@ function together<S>(
   items: readonly Pick<StockItem, 'id'>[],
   kept: readonly Racked<S>[],
 ): Stocked<S> {
-  const room = Math.max(0, MOST_STOCKS - bought.length);
+  // With a fuller rack its largest offcuts are offered.
+  const room = Math.max(0, MOST.stocks - bought.length);
   const offered = kept.length <= room ? kept : [...kept].sort((a, b) => b.size - a.size).slice(0, room);
   return {
     stock: [...bought, ...offered.map(({ stock }) => stock)],

@@ -5,7 +5,8 @@ import { leavesOf, stagesOf } from '../verifier/tree';
 
 /** A plan of sheets of the first stock with these pieces on each. */
 export function planned(problem: SheetProblem, sheets: readonly (readonly PlacedOnSheet[])[]): SheetPlan {
-  const { kerf, trim, stock, trimsFree = false, leastOffcut = { length: 300, width: 100 } } = problem;
+  const { kerf, trim, stock, trimsFree = false, leastOffcut: least = { length: 300, width: 100 } } = problem;
+  const leastOffcut = [Math.max(least.length, least.width), Math.min(least.length, least.width)] as const;
   const [{ length, width, price }] = stock;
   const whole = { x: trim, y: trim, length: length - 2 * trim, width: width - 2 * trim };
   const cut = sheets.map((pieces): CutSheet => {

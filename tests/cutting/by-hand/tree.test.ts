@@ -9,7 +9,7 @@ import { leavesOf, stagesOf } from '../verifier/tree';
 
 const KERF = 4;
 const SHEET = { x: 0, y: 0, length: 300, width: 200 };
-const TERMS = { kerf: KERF, leastOffcut: { length: 50, width: 50 } };
+const TERMS = { kerf: KERF, leastOffcut: [50, 50] as const };
 const on = (piece: number, x: number, y: number, length: number, width: number): PlacedOnSheet => ({
   kind: 'piece',
   x,
@@ -146,7 +146,7 @@ describe('a tree of cuts from rectangles', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 2 ** 31 - 1 }), (seed) => {
         const { problem, plan } = anySheets(seed, 1);
-        const terms = { kerf: problem.kerf, trimsFree: problem.trimsFree, leastOffcut: { length: 300, width: 100 } };
+        const terms = { kerf: problem.kerf, trimsFree: problem.trimsFree, leastOffcut: [300, 100] as const };
         const [sheet] = plan.sheets;
         const tree = treeOf(sheet.pieces, sheet.tree, terms);
         expect(tree).toBeDefined();

@@ -4,8 +4,8 @@ import { useEffect } from 'react';
 const OWN_ARROWS =
   'input, select, textarea, summary, [role=slider], [role=tablist], [data-own-arrows], .rod, dialog, .menu';
 
-/** The arrow keys go from cut to cut, wherever they mean nothing else. */
-export function useCutKeys(go: (by: 1 | -1) => void): void {
+/** The arrow keys go on and back – from step to step, from cut to cut –, wherever they mean nothing else. */
+export function useArrows(go: (by: 1 | -1) => void): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
       if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
