@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Told } from './steps';
+import { number } from './words';
 
 interface Props {
   readonly told: readonly Told[];
@@ -39,7 +40,7 @@ export function CutSteps({ told, made, onMade }: Props) {
             </>
           ) : (
             <p className="aside">
-              {told.length === 0 ? 'No cut is needed.' : `${told.length} cuts. Next shows the first.`}
+              {told.length === 0 ? 'No cut is needed.' : `${number(told.length, 'cut')}. Next shows the first.`}
             </p>
           )}
         </div>

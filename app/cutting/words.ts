@@ -18,7 +18,7 @@ export const costOf = (kind: 'bars' | 'sheets', priced: boolean): Cost => {
   return kind === 'bars' ? (mm) => `${(mm / 1000).toFixed(1)} m` : (mm2) => `${(mm2 / 1e6).toFixed(2)} m²`;
 };
 
-const number = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+export const number = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 /** How many sheets or bars. */
 export function stockWords(plan: AnyCutPlan): string {

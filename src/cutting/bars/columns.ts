@@ -31,11 +31,6 @@ export interface Columns {
   setRest(rest: Rest): void;
   setUpper(pattern: number, upper: number): void;
   relax(): Relaxation | undefined;
-  /** The best whole-numbered choice, as `Master.whole`; patterns and how often. */
-  whole(
-    nodes: number,
-    patienceS: number,
-  ): { readonly chosen: readonly (readonly [pattern: number, times: number])[]; readonly bound: number } | undefined;
   dispose(): void;
 }
 
@@ -115,14 +110,6 @@ export function columnsOf(task: Task, lp: LpSolver, { left, stock }: Rest, small
         rents,
         amounts: amounts.subarray(extra),
         missing,
-      };
-    },
-    whole(nodes, patienceS) {
-      const whole = master.whole({ nodes, patienceS });
-      if (!whole) return undefined;
-      return {
-        chosen: whole.amounts.slice(extra).flatMap((n, pattern) => (n > 0 ? [[pattern, n] as const] : [])),
-        bound: whole.bound,
       };
     },
     dispose: () => master.dispose(),
