@@ -18,8 +18,11 @@ export interface Demand {
  * No way of cutting all pieces costs less: by the area of the pieces, and by the number of those of which no two share a sheet.
  * `missing`: how many of each kind need not be cut.
  */
-export function boundOf(scaled: Scaled, missing?: ArrayLike<number>): number {
-  const { kinds, sheets } = scaled;
+export const boundOf = (scaled: Scaled, missing?: ArrayLike<number>): number =>
+  leastCost(scaled, demandOf(scaled, missing));
+
+/** What the pieces ask of the sheets together. `missing`: how many of each kind need not be cut. */
+export function demandOf({ kinds, sheets }: Scaled, missing?: ArrayLike<number>): Demand {
   const length = Math.max(0, ...sheets.map((sheet) => sheet.length));
   const width = Math.max(0, ...sheets.map((sheet) => sheet.width));
   let area = 0;
@@ -32,7 +35,7 @@ export function boundOf(scaled: Scaled, missing?: ArrayLike<number>): number {
       : 2 * kind.length > length && 2 * kind.width > width;
     if (alone) number += quantity;
   });
-  return leastCost(scaled, { area, number, cost: 0 });
+  return { area, number, cost: 0 };
 }
 
 /** The least that sheets cost, as many of each as there are, which meet a demand; or less, where there are too many mixes to look at. */

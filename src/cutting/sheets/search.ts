@@ -8,6 +8,7 @@ import { NOISE } from './merits';
 import { startRuin } from './ruin';
 import { type Scaled, scaled } from './scaled';
 import { toPlan } from './to-plan';
+import { startWasteFree } from './waste-free';
 
 export interface SheetMeans {
   readonly seed: number;
@@ -36,6 +37,7 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
   /** For all pieces. */
   let bound = boundOf(to);
   ruin.stopAt(bound);
+  let wasteFree = startWasteFree(to, bound);
   let patterns: PatternSearch | undefined;
   let open = lp !== undefined && to.kinds.length > 0;
   const pieces = to.kinds.reduce((sum, { quantity }) => sum + quantity, 0);
@@ -46,6 +48,18 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
   let shown = ruin.best;
   let shownBound = bound;
   let best = planOf(to, ruin.best, bound);
+
+  /** A step towards knowing whether a sheet can be cut without waste; false when it is not the turn of that. */
+  function byNoWaste(): boolean {
+    if (!wasteFree || steps % 4 === 0) return false;
+    if (!wasteFree.step()) {
+      bound = Math.max(bound, wasteFree.bound);
+      ruin.stopAt(bound);
+      if (wasteFree.found) ruin.offer(wasteFree.found);
+      wasteFree = undefined;
+    }
+    return true;
+  }
 
   /** A step of the patterns; false when it is not their turn. */
   function byPatterns(): boolean {
@@ -70,7 +84,7 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
     },
     step() {
       steps++;
-      const more = byPatterns() || ruin.step() || (open && ruin.merits.missing === 0);
+      const more = byNoWaste() || byPatterns() || ruin.step() || (open && ruin.merits.missing === 0);
       if (ruin.best !== shown || bound !== shownBound) {
         shown = ruin.best;
         shownBound = bound;

@@ -3,8 +3,8 @@ import { type Files, oneSize, rowsOf, severalSizes, sheetsOf } from './data';
 import { above, mean, percent, plain, seconds, sum, type Table } from './print';
 import { type Bench, type Solved, solve } from './solve';
 
-type Way = 'oriented' | 'rotated';
-const WAYS: readonly Way[] = ['oriented', 'rotated'];
+export type Way = 'oriented' | 'rotated';
+export const WAYS: readonly Way[] = ['oriented', 'rotated'];
 /** How far above the best known the totals may be, in percent. */
 const CLASS_BOUND: Readonly<Record<Way, number>> = { oriented: 0.35, rotated: 0.5 };
 
@@ -50,47 +50,6 @@ export function classes(bench: Bench): Table | undefined {
       const found = above(sum(some.map(({ solved }) => solved.plan.cost)), sum(some.map(bestOf)));
       return { what: `total above the best known, ${way}`, found, bound: CLASS_BOUND[way], way: 'most', unit: '%' };
     }),
-  };
-}
-
-/** As many pieces as must be packed without waste in four of five. */
-const PERFECT_UP_TO = 49;
-
-/** Sheets that are filled without waste. */
-export function perfect(bench: Bench): Table | undefined {
-  const rows = rowsOf(bench.folder, 'hopper_t_perfect.json');
-  if (!rows) return undefined;
-  const done = WAYS.flatMap((way) =>
-    rows.map((row) => ({ way, row, solved: solve(`${row.id} ${way}`, oneSize(row, way === 'rotated'), bench) })),
-  );
-  const alone = (some: typeof done): number => some.filter(({ solved }) => solved.plan.cost === 1).length;
-  const sizes = [...new Set(rows.map(({ items }) => items.length))].sort((a, b) => a - b);
-  const few = (way: Way): typeof done => done.filter((one) => one.way === way && one.row.items.length <= PERFECT_UP_TO);
-  return {
-    heading: 'Sheets that are filled without waste',
-    origin: 'hopper_t_perfect.json: Hopper & Turton, guillotine; all pieces from one sheet',
-    rows: [
-      ['pieces', 'way', 'number', 'on one sheet', 'mean time'],
-      ...WAYS.flatMap((way) =>
-        sizes.map((pieces) => {
-          const some = done.filter((one) => one.way === way && one.row.items.length === pieces);
-          return [
-            String(pieces),
-            way,
-            String(some.length),
-            String(alone(some)),
-            seconds(mean(some.map(({ solved }) => solved.ended))),
-          ];
-        }),
-      ),
-    ],
-    holds: WAYS.map((way) => ({
-      what: `on one sheet, up to ${PERFECT_UP_TO} pieces, ${way}`,
-      found: (100 * alone(few(way))) / few(way).length,
-      bound: 80,
-      way: 'least',
-      unit: '%',
-    })),
   };
 }
 

@@ -10,7 +10,8 @@ import type { Bench } from './solve';
 import { barJobs, bins } from './tables-bars';
 import { demo } from './tables-demo';
 import { anyStageValue, twoStageValue } from './tables-one-sheet';
-import { classes, perfect, severalInTwoStages, severalOfFew, sheetJobs } from './tables-sheets';
+import { cutUpHere, perfect } from './tables-perfect';
+import { classes, severalInTwoStages, severalOfFew, sheetJobs } from './tables-sheets';
 
 const TABLES: Readonly<Record<string, (bench: Bench) => Table | undefined>> = {
   demo,
@@ -20,6 +21,7 @@ const TABLES: Readonly<Record<string, (bench: Bench) => Table | undefined>> = {
   'one-sheet-2': twoStageValue,
   'one-sheet-any': anyStageValue,
   perfect,
+  'cut-up': cutUpHere,
   'several-2': severalInTwoStages,
   'several-few': severalOfFew,
   classes,
