@@ -13,7 +13,8 @@ import { isFree, type Scaled } from './scaled';
 
 /** Pairs of blocks tried in a step: some 10 ms (measured). */
 const TRIED = 1e6;
-const NOISE = 1e-9;
+/** A part of the cost below which it isn't worth knowing: where there are too many mixes to look at, the bound grows with every bit of area. */
+const WORTH_IT = 1e-4;
 
 export interface WasteFree {
   /** All pieces from one sheet, once they are found to fill it. */
@@ -28,7 +29,7 @@ export interface WasteFree {
 export function startWasteFree(to: Scaled, bound: number): WasteFree | undefined {
   const demand = demandOf(to);
   const wasting = leastCost(to, { ...demand, area: demand.area + 1 });
-  if (to.kinds.length === 0 || wasting <= bound + NOISE) return undefined;
+  if (to.kinds.length === 0 || wasting <= bound * (1 + WORTH_IT)) return undefined;
 
   const sheets = to.sheets.filter(({ count }) => count > 0);
   const longest = Math.max(...sheets.map(({ length }) => length));
