@@ -89,7 +89,7 @@ export interface CutSheet {
   readonly tree: CutTree;
   /** The pieces of the tree, for who doesn't care how they are cut. */
   readonly pieces: readonly PlacedOnSheet[];
-  /** How often the direction of cutting changes, counting the first. */
+  /** How often the direction of cutting changes, counting the first, and cuts that only trim a piece to its size too. */
   readonly stages: number;
 }
 

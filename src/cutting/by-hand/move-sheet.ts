@@ -115,5 +115,5 @@ function sheetCut(
       : refuse('no cut through', 'not edge to edge: no cut goes through');
   const needed = stagesOf(tree, trimsFree);
   if (needed > stages) return refuse('too many stages', `${needed} stages, ${stages} allowed`);
-  return { plan: { stock, tree, pieces: piecesOf(tree), stages: needed } };
+  return { plan: { stock, tree, pieces: piecesOf(tree), stages: stagesOf(tree) } };
 }

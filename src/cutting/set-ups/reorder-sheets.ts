@@ -32,7 +32,7 @@ export function reorderedSheets(planned: readonly PlannedSheets[], patience?: nu
     sheets: plan.sheets.map((sheet, s) => {
       const old = trees[p][s];
       const tree = laidOut(old, when, problem.kerf, old.x, old.y);
-      return { ...sheet, tree, pieces: piecesOf(tree), stages: stagesOf(tree, problem.trimsFree) };
+      return { ...sheet, tree, pieces: piecesOf(tree), stages: stagesOf(tree) };
     }),
   }));
 }

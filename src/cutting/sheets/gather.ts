@@ -1,7 +1,8 @@
 import type { Chance } from './chance';
 import { forestOf } from './forest';
 import { goOn, type Known, takeFrom } from './known';
-import { NOISE, offcutIn } from './merits';
+import { NOISE } from './merits';
+import { offcutIn } from './offcut';
 import { plantCells } from './plant-cells';
 import { type Aim, walkOf } from './walk';
 

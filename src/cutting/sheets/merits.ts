@@ -1,5 +1,6 @@
-import { largeEnough } from '../least-offcut';
 import type { Cell, Cells } from './cell';
+import { fewerCuts } from './fewer-cuts';
+import { offcutIn } from './offcut';
 import type { Scaled } from './scaled';
 import { sideParted, stagesOf, tidied } from './tidy';
 
@@ -12,7 +13,7 @@ export interface Merits {
   readonly spent: number;
   /** Area of the largest reusable offcut, in scaled units; 0: there is none. */
   readonly offcut: number;
-  /** Summed over sheets. */
+  /** Summed over sheets, with those that only trim a piece to its size. */
   readonly stages: number;
   /** Different widths that the fence is set to. */
   readonly settings: number;
@@ -38,19 +39,14 @@ export function meritsOf(scaled: Scaled, cells: Cells): Merits {
   let spent = 0;
   let stages = 0;
   for (const { sheet, cell } of cells) {
-    const tidy = tidied(cell, scaled);
+    const tidy = fewerCuts(tidied(cell, scaled), scaled);
     look(tidy);
     const { price, length, width } = scaled.sheets[sheet];
     cost += price;
     if (price === 0) spent += length * width;
-    stages += stagesOf(tidy, scaled.trimsFree);
+    stages += stagesOf(tidy, false);
   }
   return { missing, cost, spent, offcut, stages, settings: widths.size };
-}
-
-/** Area of a cell left over, clear of the kerf; 0 where it can't be used again. */
-export function offcutIn(scaled: Scaled, length: number, width: number): number {
-  return largeEnough(length, width, scaled.leastOffcut) ? (length - scaled.kerf) * (width - scaled.kerf) : 0;
 }
 
 /** Whether the one is better than the other. */

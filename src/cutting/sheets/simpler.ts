@@ -1,8 +1,9 @@
 import type { Cell, Cells } from './cell';
 import { cellsOf } from './cells-of';
 import type { Chance } from './chance';
+import { fewerCuts } from './fewer-cuts';
 import { forestOf } from './forest';
-import { offcutIn } from './merits';
+import { offcutIn } from './offcut';
 import type { Kind, Scaled } from './scaled';
 import { stagesOf, tidied } from './tidy';
 import { walkOf } from './walk';
@@ -15,8 +16,8 @@ const TRIES = 1500;
  * whole way with that sheet exchanged, or undefined where none was found.
  */
 export function simplerSheet(scaled: Scaled, cells: Cells, which: number, chance: Chance): Cells | undefined {
-  const tidy = tidied(cells[which].cell, scaled);
-  const stages = stagesOf(tidy, scaled.trimsFree);
+  const tidy = fewerCuts(tidied(cells[which].cell, scaled), scaled);
+  const stages = stagesOf(tidy, false);
   if (stages < 2) return undefined;
   const largest = offcutOf(scaled, cells);
   const numbers: number[] = [];
@@ -35,7 +36,14 @@ export function simplerSheet(scaled: Scaled, cells: Cells, which: number, chance
     .map((number) => ({ ...scaled.kinds[number], quantity: counts.get(number) ?? 0, set: -1 }));
   if (kept) kinds.push({ length: kept.length, width: kept.width, turns: true, quantity: 1, set: -1, members: [] });
   const sheet = scaled.sheets[cells[which].sheet];
-  const alone: Scaled = { ...scaled, kinds, sheets: [{ ...sheet, count: 1 }], sets: [], stages: stages - 1 };
+  const alone: Scaled = {
+    ...scaled,
+    kinds,
+    sheets: [{ ...sheet, count: 1 }],
+    sets: [],
+    stages: stages - 1,
+    trimsFree: false,
+  };
   const unit = sheet.length * sheet.width;
   const forest = forestOf(alone);
   const walk = walkOf(forest, chance);
@@ -57,7 +65,7 @@ function offcutOf(scaled: Scaled, cells: Cells): number {
     if (cell.kind === 'cut') cell.parts.forEach(look);
     else if (cell.kind === 'left') most = Math.max(most, offcutIn(scaled, cell.length, cell.width));
   };
-  for (const { cell } of cells) look(tidied(cell, scaled));
+  for (const { cell } of cells) look(fewerCuts(tidied(cell, scaled), scaled));
   return most;
 }
 

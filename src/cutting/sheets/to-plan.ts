@@ -2,6 +2,7 @@ import type { CutSheet, CutTree, Leftover, PlacedOnSheet, Rect, SheetPlan, Unpla
 import type { SheetProblem } from '../../vocabulary/cut-problem';
 import { largeEnough } from '../least-offcut';
 import type { Cell, Cells } from './cell';
+import { fewerCuts } from './fewer-cuts';
 import type { Member, Scaled } from './scaled';
 import { sideParted, stagesOf, tidied } from './tidy';
 
@@ -21,7 +22,7 @@ export function toPlan(scaled: Scaled, cells: Cells, bound: number): SheetPlan {
   const pieces = kinds.map(({ members }) => dealer(members));
   const stock = sheets.map(({ members }) => dealer(members));
   const cut = cells
-    .map(({ sheet, cell }) => ({ stock: stock[sheet]().index, cell: tidied(cell, scaled) }))
+    .map(({ sheet, cell }) => ({ stock: stock[sheet]().index, cell: fewerCuts(tidied(cell, scaled), scaled) }))
     .sort((a, b) => a.stock - b.stock)
     .map(({ stock: index, cell }) => cutSheet(index, cell));
   const cost = costOf(cells, scaled);
@@ -43,7 +44,7 @@ export function toPlan(scaled: Scaled, cells: Cells, bound: number): SheetPlan {
     const { length, width, trim = problem.trim } = problem.stock[index];
     const on: PlacedOnSheet[] = [];
     const tree = treeOf(cell, { x: trim, y: trim, length: length - 2 * trim, width: width - 2 * trim }, on);
-    return { stock: index, tree, pieces: on, stages: stagesOf(cell, scaled.trimsFree) };
+    return { stock: index, tree, pieces: on, stages: stagesOf(cell, false) };
   }
 
   /** A cell, lying in a rectangle of the sheet (mm, clear of kerfs). */

@@ -12,7 +12,7 @@ export function planned(problem: SheetProblem, sheets: readonly (readonly Placed
   const cut = sheets.map((pieces): CutSheet => {
     const tree = treeOf(pieces, whole, { kerf, trimsFree, leastOffcut });
     if (!tree) throw new Error('can not be cut');
-    return { stock: 0, tree, pieces: leavesOf(tree), stages: stagesOf(tree, trimsFree) };
+    return { stock: 0, tree, pieces: leavesOf(tree), stages: stagesOf(tree, false) };
   });
   return {
     kind: 'sheets',

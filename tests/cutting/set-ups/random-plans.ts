@@ -76,7 +76,7 @@ export function anySheets(seed: number, sheets = 3): Planned {
     const before = pieces.map((one) => ({ ...one }));
     const tree = part(whole, pick(2) ? 'along' : 'across', 4);
     const on = leavesOf(tree);
-    if (on.length > 0) cut.push({ stock: 0, tree, pieces: on, stages: stagesOf(tree, trimsFree) });
+    if (on.length > 0) cut.push({ stock: 0, tree, pieces: on, stages: stagesOf(tree, false) });
     else pieces.splice(0, pieces.length, ...before);
   }
   return {

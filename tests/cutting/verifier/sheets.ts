@@ -17,12 +17,13 @@ export function sheetFaults(problem: SheetProblem, { sheets }: SheetPlan): strin
 }
 
 function oneSheet(problem: SheetProblem, sheet: CutSheet): string[] {
+  const directions = stagesOf(sheet.tree, false);
   const stages = stagesOf(sheet.tree, problem.trimsFree ?? false);
   const whole = usable(problem, sheet.stock);
   return [
     ...(sameRect(sheet.tree, whole) ? [] : ['the tree is not the sheet within its trimmed edges']),
     ...treeFaults(problem, sheet.tree),
-    ...(sheet.stages === stages ? [] : [`${stages} stages, ${sheet.stages} said`]),
+    ...(sheet.stages === directions ? [] : [`${directions} stages, ${sheet.stages} said`]),
     ...(stages > (problem.stages ?? Number.POSITIVE_INFINITY) ? [`${stages} stages, ${problem.stages} allowed`] : []),
     ...listFaults(leavesOf(sheet.tree), sheet.pieces),
     ...sheet.pieces.flatMap((piece) => pieceFaults(problem, piece, whole)),

@@ -155,8 +155,9 @@ describe('the verifier', () => {
   it('counts a last cut to size only where it must', () => {
     const free: SheetProblem = { ...SHEETS, trimsFree: true, stages: 2 };
     const [sheet] = SHEET_PLAN.sheets;
-    expect(verify(free, { ...SHEET_PLAN, sheets: [{ ...sheet, stages: 2 }] })).toEqual([]);
-    expect(verify(free, SHEET_PLAN)).toEqual(['sheet 0: 2 stages, 3 said']);
+    expect(verify(free, SHEET_PLAN)).toEqual([]);
+    expect(verify({ ...free, stages: 1 }, SHEET_PLAN)).toEqual(['sheet 0: 2 stages, 1 allowed']);
+    expect(verify(free, { ...SHEET_PLAN, sheets: [{ ...sheet, stages: 2 }] })).toEqual(['sheet 0: 3 stages, 2 said']);
   });
 
   it('knows which turns change the face of a bar', () => {
