@@ -23,6 +23,6 @@ export {
   readCutProblem,
   readRack,
 } from './cutting/read/index';
-export { cutsOf, type PlannedBatch, reorderTogether, settingsOf } from './cutting/set-ups/index';
-export { endsOf, planeAt } from './cutting/set-ups/planes';
+export { caresOf, cutsOf, type PlannedBatch, reorderTogether, settingsOf } from './cutting/set-ups/index';
+export { anglesOf, endsOf, planeAt } from './cutting/set-ups/planes';
 export { type CutMeans, firstPlan, startCutting } from './cutting/start';

@@ -24,5 +24,5 @@ export function changeWords({ shown, before }: Pick<Held, 'shown' | 'before'>, c
     by === 0 ? '' : `${number(Math.abs(by), thing)} ${by > 0 ? 'more' : 'fewer'}`,
     moved === 0 ? '' : `${number(moved, 'piece')} on another ${thing}`,
   ].filter(Boolean);
-  return said.length === 0 ? '' : `Since the plan before: ${said.join(', ')}.`;
+  return said.length === 0 ? '' : `Against the plan that stood before: ${said.join(', ')}.`;
 }

@@ -64,7 +64,7 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
             name,
             marks,
             from,
-            ...cutData(done),
+            ...cutData(done, marks),
           })),
         })
       : [

@@ -2,6 +2,7 @@ import type { AnyCutPlan, CutBar, CutSheet } from '../vocabulary/cut-plan';
 import type { BarProblem, CutProblem } from '../vocabulary/cut-problem';
 import type { Issue } from '../vocabulary/result';
 import type { Searched } from './cut-for';
+import { dealer, type Marks } from './marks';
 
 /** What was cut: a problem, how it was searched, what it gave. */
 export interface CutDone extends Searched {
@@ -12,25 +13,44 @@ export interface CutDone extends Searched {
 
 /**
  * A plan with all that is needed to check it without the problem at hand: sizes and prices of the stock, names and places of the pieces (`piece` and `stock`
- * are places in the problem's lists), of bars the saw's places in order, of sheets the tree of cuts.
+ * are places in the problem's lists), of a job the marks of each copy's parts, of bars the saw's places in order, of sheets the tree of cuts.
  */
-export function cutData({ problem, plan, seed, steps, warnings }: CutDone) {
+export function cutData({ problem, plan, seed, steps, warnings }: CutDone, marks: Marks = []) {
   const { kind, kerf, trim } = problem;
   const { cost, bound, proven } = plan;
   const used = plan.used.map(({ stock, count }) => ({ stock, ...problem.stock[stock], count }));
   const unplaced = plan.unplaced.map((one) => ({ name: problem.pieces[one.piece]?.name, ...one }));
-  return { kind, kerf, trim, cost, bound, proven, seed, steps, used, unplaced, warnings, ...cutsOf(problem, plan) };
+  return {
+    kind,
+    kerf,
+    trim,
+    cost,
+    bound,
+    proven,
+    seed,
+    steps,
+    used,
+    unplaced,
+    warnings,
+    ...cutsOf(problem, plan, dealt(marks)),
+  };
 }
 
-const named = <P extends { readonly piece: number }>(problem: CutProblem, placed: P) => ({
-  name: problem.pieces[placed.piece]?.name,
-  ...placed,
-});
+type Named = <P extends { readonly piece: number }>(
+  problem: CutProblem,
+  placed: P,
+) => P & { name?: string; marks?: readonly string[] };
 
-function cutsOf(problem: CutProblem, plan: AnyCutPlan) {
+/** Names placed pieces: each copy with the marks of the parts in it, where there are any. */
+function dealt(marks: Marks): Named {
+  const next = dealer(marks);
+  return (problem, placed) => ({ name: problem.pieces[placed.piece]?.name, marks: next(placed.piece), ...placed });
+}
+
+function cutsOf(problem: CutProblem, plan: AnyCutPlan, named: Named) {
   return plan.kind === 'bars' && problem.kind === 'bars'
-    ? { bars: plan.bars.map((bar) => barData(problem, bar)) }
-    : { sheets: plan.kind === 'sheets' ? plan.sheets.map((sheet) => sheetData(problem, sheet)) : [] };
+    ? { bars: plan.bars.map((bar) => barData(problem, bar, named)) }
+    : { sheets: plan.kind === 'sheets' ? plan.sheets.map((sheet) => sheetData(problem, sheet, named)) : [] };
 }
 
 const sizes = ({ stock }: CutProblem, index: number) => {
@@ -38,7 +58,7 @@ const sizes = ({ stock }: CutProblem, index: number) => {
   return one;
 };
 
-function barData(problem: BarProblem, { stock, pieces, offcut }: CutBar) {
+function barData(problem: BarProblem, { stock, pieces, offcut }: CutBar, named: Named) {
   return {
     stock,
     ...sizes(problem, stock),
@@ -69,7 +89,7 @@ function sawPlaces({ stock: all, kerf }: BarProblem, { stock, pieces }: CutBar):
 /** Sums of tenths come out this far off, at the most. */
 const NOISE = 1e-6;
 
-function sheetData(problem: CutProblem, { stock, stages, pieces, tree }: CutSheet) {
+function sheetData(problem: CutProblem, { stock, stages, pieces, tree }: CutSheet, named: Named) {
   return {
     stock,
     ...sizes(problem, stock),

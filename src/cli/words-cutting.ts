@@ -1,7 +1,9 @@
 import { formatLength } from '../base/lengths';
+import { anglesOf } from '../cut';
 import type { CutBar, CutSheet, CutTree } from '../vocabulary/cut-plan';
-import type { CutProblem } from '../vocabulary/cut-problem';
+import type { CutProblem, Slant } from '../vocabulary/cut-problem';
 import type { CutDone } from './cut-json';
+import { dealer, type Marks } from './marks';
 
 /** What a joiner calls the next copy of a piece that comes to hand: its marks, or its name. */
 export type Namer = (piece: number) => string;
@@ -13,13 +15,9 @@ export const byName =
     pieces[piece]?.name ?? `piece ${piece + 1}`;
 
 /** Copies by the marks of the parts in them, one after the other. */
-export function byMarks(marks: readonly (readonly (readonly string[])[])[]): Namer {
-  const taken = marks.map(() => 0);
-  return (piece) => {
-    const copy = taken[piece] ?? 0;
-    taken[piece] = copy + 1;
-    return (marks[piece]?.[copy] ?? []).join('+');
-  };
+export function byMarks(marks: Marks): Namer {
+  const next = dealer(marks);
+  return (piece) => (next(piece) ?? []).join('+');
 }
 
 const mm = (length: number): string => formatLength(length, 'mm');
@@ -65,7 +63,7 @@ export function totalText(plans: readonly CutDone['plan'][]): string {
 function howGood({ cost, bound, proven }: Pick<CutDone['plan'], 'cost' | 'bound' | 'proven'>, money: Money): string {
   if (proven) return 'proven best';
   if (bound <= 0) return 'no bound known';
-  return `nothing costs less than ${money(bound)}: at most ${(100 * (cost / bound - 1)).toFixed(1)} % above`;
+  return `nothing costs less than ${money(bound)}: at most ${(100 * (cost / bound - 1)).toFixed(1)} % above, and longer (--seconds) may find better`;
 }
 
 function fetched(
@@ -99,12 +97,25 @@ function barLines(problem: CutProblem, bars: readonly CutBar[], name: Namer): re
   const told = bars.map(({ stock, pieces, offcut }) => [
     size(problem.stock[stock]!),
     ...pieces.map(({ piece, at, length, turn }) => {
-      const turned = turn === undefined ? '' : `, ${turn}`;
-      return `  at ${mm(at)}  ${mm(length)}  ${name(piece)}${turned}`;
+      const ends = endsWords(problem.kind === 'bars' ? problem.pieces[piece]?.ends : undefined);
+      return [`  at ${mm(at)}  ${mm(length)}  ${name(piece)}`, ends, turn].filter(Boolean).join(', ');
     }),
     ...(offcut ? [`  at ${mm(offcut.at)}  ${mm(offcut.length)}  into the rack`] : []),
   ]);
   return alike(told, 'bar');
+}
+
+/** What the saw is set to for both ends of a piece as it lies unturned on its back, the left one first; '' where they are square. */
+function endsWords(ends: readonly [Slant, Slant] | undefined): string {
+  if (!ends) return '';
+  const deg = (angle: number): string => `${Number(Math.abs(angle).toFixed(2))}°`;
+  const words = ends.map((slant) => {
+    const { mitreDeg, tiltDeg } = anglesOf(slant);
+    return [mitreDeg === 0 ? '' : `turned ${deg(mitreDeg)}`, tiltDeg === 0 ? '' : `tilted ${deg(tiltDeg)}`]
+      .filter(Boolean)
+      .join(' and ');
+  });
+  return `left end ${words[0] || 'square'}, right end ${words[1] || 'square'}`;
 }
 
 function sheetLines(problem: CutProblem, sheets: readonly CutSheet[], name: Namer): readonly string[] {
@@ -115,10 +126,14 @@ function sheetLines(problem: CutProblem, sheets: readonly CutSheet[], name: Name
   return alike(told, 'sheet');
 }
 
+/** What is left over narrower than this comes off as dust and slips, mm, and isn't worth a line (common practice, no source). */
+const SLIP = 5;
+
 /** The cuts of a tree as nested lines: rips along the length, cross-cuts across it, each with the size that it sets. */
 function treeLines(tree: CutTree, name: Namer, indent: string): readonly string[] {
   if (tree.kind !== 'cut') return [`${indent}${leaf(tree, name)}`];
   return tree.parts.flatMap((part) => {
+    if (part.kind === 'left' && Math.min(part.length, part.width) < SLIP) return [];
     const set = tree.way === 'along' ? `rip ${mm(part.width)}` : `cross-cut ${mm(part.length)}`;
     if (part.kind === 'cut') return [`${indent}${set}`, ...treeLines(part, name, `${indent}  `)];
     return [`${indent}${set}: ${leaf(part, name)}`];

@@ -1,5 +1,5 @@
 import { formatLength } from '../base/lengths';
-import type { PlannedBatch } from '../cut';
+import { caresOf, type PlannedBatch } from '../cut';
 import type { BevelSetUp, Dial, GroovePass, GrooveSetUp, ProfileSetUp, SawSetUp, Settings } from '../vocabulary/set-up';
 
 const mm = (length: number): string => formatLength(length, 'mm');
@@ -13,19 +13,26 @@ export function settingsText(settings: Settings, planned: readonly PlannedBatch[
     `${names.get(batch) ?? batch}, ${kinds.get(batch) === 'bars' ? 'bar' : 'sheet'}`;
   const numbered = (title: string, lines: readonly string[]): readonly string[] =>
     lines.length > 0 ? ['', title, ...lines.map((line, i) => `  ${i + 1}. ${line}`)] : [];
+  const careful = <T extends { readonly care: readonly string[] }>(
+    title: string,
+    all: readonly T[],
+    words: (one: T) => string,
+  ): readonly string[] => [
+    ...numbered(title, all.map(words)),
+    ...caresOf(all).map(([care, numbers]) => `  at ${numbers.join(', ')}: ${care}`),
+  ];
+  const atSaw = (title: string, all: readonly SawSetUp[]): readonly string[] =>
+    careful(title, all, (one) => sawWords(one, of));
   const lengthsAt = (saw: SawSetUp['saw'], title: string): readonly string[] =>
-    numbered(
+    atSaw(
       title,
-      settings.lengths.flatMap((one) => (one.saw === saw ? [sawWords(one, of)] : [])),
+      settings.lengths.filter((one) => one.saw === saw),
     );
   const lines = [
     `settings: ${settings.moves} times something is set in this order, ${settings.movesAsDrawn} times bar by bar and sheet by sheet`,
     ...settings.cautions.map((caution) => `  ${caution}`),
-    ...numbered(
-      'sheets',
-      settings.sheets.map((one) => sawWords(one, of)),
-    ),
-    ...numbered('mouldings run on strips and edges', settings.profiles.map(profileWords)),
+    ...atSaw('sheets', settings.sheets),
+    ...careful('mouldings run on strips and edges', settings.profiles, profileWords),
     ...lengthsAt('mitre saw', 'lengths, at the mitre saw'),
     ...lengthsAt('panel saw', 'lengths of wide blanks, at the panel saw or along a guide'),
     ...numbered('bevels and mitres of boards', settings.bevels.map(bevelWords)),
@@ -46,7 +53,7 @@ const DIALS: Readonly<Record<Dial, (value: number) => string>> = {
   tilt: (value) => (value === 0 ? 'upright' : `tilted ${deg(Math.abs(value))} ${value > 0 ? 'right' : 'left'}`),
 };
 
-function sawWords({ at, cuts, blocks, care }: SawSetUp, of: (batch: string) => string): string {
+function sawWords({ at, cuts, blocks }: SawSetUp, of: (batch: string) => string): string {
   const stands = (Object.entries(at) as [Dial, number][]).map(([dial, value]) => DIALS[dial](value)).join(', ');
   const batches = [...new Set(cuts.map(({ batch }) => batch))];
   const done = batches.map((batch) => {
@@ -61,15 +68,11 @@ function sawWords({ at, cuts, blocks, care }: SawSetUp, of: (batch: string) => s
   return [
     `${stands || 'by eye'}: ${[...done, ...(strips.length > 0 ? ['blocks off their strips'] : [])].join('; ')}`,
     ...(freed.length > 0 ? [`gives ${freed.join(', ')}`] : []),
-    ...care,
   ].join(' – ');
 }
 
-const profileWords = ({ cutter, edge, passes, care }: ProfileSetUp): string =>
-  [
-    `${cutter} along the ${edge}: ${passes.map(({ marks, length }) => `${marks.join('+')} (${mm(length)})`).join(', ')}`,
-    ...care,
-  ].join(' – ');
+const profileWords = ({ cutter, edge, passes }: ProfileSetUp): string =>
+  `${cutter} along the ${edge}: ${passes.map(({ marks, length }) => `${marks.join('+')} (${mm(length)})`).join(', ')}`;
 
 const bevelWords = ({ of, tiltDeg, mitreDeg, passes }: BevelSetUp): string =>
   `${of === 'edge' ? 'long edge' : 'end'}${tiltDeg ? `, tilted ${deg(tiltDeg)}` : ''}${mitreDeg ? `, turned ${deg(mitreDeg)}` : ''}: ${passes

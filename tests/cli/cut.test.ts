@@ -144,11 +144,24 @@ describe('cut JOB', () => {
     const from = batches.flatMap((batch: { from: { offcut?: string }[] }) => batch.from);
     expect(from).toContainEqual({ offcut: 'O1' });
     expect(batches.flatMap(({ unplaced }: { unplaced: unknown[] }) => unplaced)).toEqual([]);
+    // And each place where something lies is marked.
+    type Placed = { marks: string[] };
+    type Sawn = { bars?: { pieces: Placed[] }[]; sheets?: { pieces: Placed[] }[] };
+    const placed = (batches as Sawn[]).flatMap(({ bars = [], sheets = [] }) => [...bars, ...sheets]);
+    const found = placed.flatMap(({ pieces }) => pieces.flatMap((piece) => piece.marks));
+    expect(found.toSorted()).toEqual(
+      batches.flatMap((batch: { marks: string[][][] }) => batch.marks.flat(2)).toSorted(),
+    );
   });
 
   it('names the parts in words', async () => {
     const { code, out } = await run('cut', EXAMPLE, '--steps', '0');
     expect(code).toBe(0);
     expect(out).toMatch(/\n {2}at \d+ {2}[\d.]+ {2}A-/);
+    expect(out).toMatch(/A-PM\d+, left end turned 45°, right end turned 45°\n/);
+    // A caution stands once under its list.
+    const short = out.split('\n').filter((line) => line.includes('Narrow or short'));
+    expect(short).toHaveLength(1);
+    expect(short[0]).toMatch(/^ {2}at \d+(, \d+)*: Narrow or short/);
   });
 });

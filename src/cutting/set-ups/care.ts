@@ -30,6 +30,16 @@ export function careOfSheetCut({
   return [...(fence < NARROW || length < PUSH_STICK_CUT ? [PUSH] : []), ...(tooLong ? [LONG] : [])];
 }
 
+/** What set-ups ask for, each caution once, with the numbers (from 1) of the set-ups that it is for. */
+export function caresOf(
+  setUps: readonly { readonly care: readonly string[] }[],
+): readonly (readonly [string, number[]])[] {
+  const all = new Map<string, number[]>();
+  for (const [i, { care }] of setUps.entries())
+    for (const words of care) all.set(words, [...(all.get(words) ?? []), i + 1]);
+  return [...all];
+}
+
 /** What a piece cut off a bar asks for. */
 export const careOfPiece = (length: number | undefined): readonly string[] =>
   length !== undefined && length < SHORT ? [HOLD] : [];

@@ -1,3 +1,4 @@
+export { caresOf } from './care';
 export { cutsOf } from './cuts';
 export { reorderForSettings, reorderTogether } from './reorder';
 export type { PlannedBatch } from './saws';

@@ -14,7 +14,7 @@ export interface Strip {
 /** What becomes of the pieces of the batches. */
 export interface Made {
   readonly strips: readonly Strip[];
-  /** Of each strip, the blocks that are cut off it; what remains is the last. */
+  /** Of each strip, the blocks that are cut off it. */
   readonly blocks: readonly (readonly Block[])[];
   /** Parts whose ends are still to be cut: those out of sheets, and bars that were cut square. */
   readonly uncutEnds: readonly Part[];
@@ -48,7 +48,7 @@ export function piecesMade(planned: readonly PlannedBatch[], parts: readonly Par
   return { strips, blocks, uncutEnds: slanted };
 }
 
-/** Blocks cut off a strip in order; the last one remains, where the strip was not made longer. */
+/** Blocks cut off a strip in order; a strip as long as its blocks leaves the last one uncut. */
 function blocksOf(parts: readonly Part[], strip: number, kerf: number): readonly { mark: string; length: number }[] {
   const all = parts.map((part) => ({ mark: part.mark, length: hundredth(part.size.length + leftOn(part).length) }));
   const spare = strip - all.reduce((sum, { length }) => sum + length, 0) - (all.length - 1) * kerf;

@@ -33,8 +33,8 @@ describe('the set-ups of a whole counter', () => {
     const strips = settings.profiles.flatMap(({ passes }) => passes.map(({ marks }) => marks));
     const blocks = settings.lengths.flatMap((setUp) => setUp.blocks.flatMap(({ marks }) => marks));
     expect(strips.some((marks) => marks.length > 1)).toBe(true);
-    // What remains of a strip is its last block.
-    expect(sorted(blocks)).toEqual(sorted(strips.flatMap((marks) => marks.slice(0, -1))));
+    // The last one too: a strip of several is a little longer than its blocks.
+    expect(sorted(blocks)).toEqual(sorted(strips.flatMap((marks) => (marks.length > 1 ? marks : []))));
   });
 
   it('run every groove once and mould every edge once', () => {

@@ -75,23 +75,23 @@ describe('the batches of the L-shaped counter', () => {
   });
 
   /*
-   * Blocks 125 + 15, three of 130, two of 112, one of 150, and the return of 100: 1004; seven saw cuts of 2.4 between them, 16.8: a strip
-   * of 1020.8, no longer than 1200.
+   * Blocks 125 + 15, three of 130, two of 112, one of 150, and the return of 100: 1004; eight saw cuts of 2.4, one after each, 19.2; 10 spare: a
+   * strip of 1033.2, no longer than 1200.
    */
   test('plinth blocks come from one strip', () => {
-    expect(counted(sheetsOf(made, 'mdf-25'))).toEqual(['1 × 1020.8 × 150']);
+    expect(counted(sheetsOf(made, 'mdf-25'))).toEqual(['1 × 1033.2 × 150']);
     const [[strip]] = batchOf(batches, 'mdf-25').marks;
     const lengthOf = (mark: string) => made.parts.find((p) => p.mark === mark)?.size.length;
     expect(strip.map((mark) => Math.round(lengthOf(mark) ?? 0))).toEqual([150, 125, 130, 130, 130, 112, 112, 100]);
   });
 
   /*
-   * No longer than 500: 150 + 140 + 130 and two cuts make 424.8, and the next would make 539.2; then 130 + 130 + 112 + 112 and three cuts 491.2;
-   * the last alone.
+   * No longer than 500: 150 + 140 + 130, three cuts and 10 spare make 437.2, and the next would make 551.6; then 130 + 130 + 112, three cuts and 10
+   * make 389.2, where the next would make 503.6 (but for the last, of 100: 491.6); then 112 alone.
    */
   test('or from three shorter ones', () => {
     const shorter = withCutting(made, { longestStrip: 500 });
-    expect(counted(sheetsOf(shorter, 'mdf-25'))).toEqual(['1 × 424.8 × 150', '1 × 491.2 × 150', '1 × 100 × 150']);
+    expect(counted(sheetsOf(shorter, 'mdf-25'))).toEqual(['1 × 437.2 × 150', '1 × 491.6 × 150', '1 × 112 × 150']);
     // Shorter than any block: each by itself, twins together.
     expect(counted(sheetsOf(withCutting(made, { longestStrip: 100 }), 'mdf-25'))).toEqual([
       '1 × 150 × 150',
@@ -156,7 +156,7 @@ describe('the batches of the L-shaped counter', () => {
     // Not the one at the wall, whose edges are square.
     expect(over('worked', 'mdf-12')).toEqual(['1 × 706 × 1045', '1 × 1290 × 1051', '1 × 1188 × 1051']);
     expect(over('all', 'mdf-12')).toEqual(['1 × 712 × 1051', '1 × 1290 × 1051', '1 × 1188 × 1051']);
-    expect(over('worked', 'mdf-25')).toEqual(['1 × 1026.8 × 156']);
+    expect(over('worked', 'mdf-25')).toEqual(['1 × 1039.2 × 156']);
     expect(over('worked', 'mdf-18').slice(0, 3)).toEqual(['1 × 900 × 135', '4 × 900 × 120', '2 × 906 × 106']);
   });
 
