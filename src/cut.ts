@@ -12,7 +12,7 @@ export {
   type ToSheet,
   withLocked,
 } from './cutting/by-hand/index';
-export { largeEnough, leastSides } from './cutting/least-offcut';
+export { isSlip, largeEnough, leastSides } from './cutting/least-offcut';
 export { type LpSolver, loadLp } from './cutting/lp';
 export {
   checkCutProblem,

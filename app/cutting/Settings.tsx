@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { useShallow } from 'zustand/react/shallow';
-import type { PlannedBatch } from '../../src/cut';
+import { caresOf, type PlannedBatch } from '../../src/cut';
 import type { Part } from '../../src/vocabulary/part';
 import type { CutOf, SawSetUp, Settings as SetUps } from '../../src/vocabulary/set-up';
 import { markRanges } from '../sheets/mark-ranges';
@@ -112,19 +112,18 @@ function SettingsList({ settings, names, say }: ListProps) {
       {profiles.length > 0 ? (
         <>
           <h3>Moulding</h3>
-          <Table headings={[{ title: 'Cutter' }, { title: 'Runs' }]} label="Moulding">
-            {profiles.map(({ cutter, edge, passes, care }) => (
+          <Table headings={[{ title: 'No.' }, { title: 'Cutter' }, { title: 'Runs' }]} label="Moulding">
+            {profiles.map(({ cutter, edge, passes }, i) => (
               <tr key={`${cutter} ${edge}`}>
-                <th scope="row">
+                <th scope="row">{i + 1}</th>
+                <td className="setting">
                   {cutter}, {edge}
-                </th>
-                <td>
-                  {passes.map(({ marks, length }) => `${marksWords(marks)} (${say(length)})`).join('; ')}
-                  <Care care={care} />
                 </td>
+                <td>{passes.map(({ marks, length }) => `${marksWords(marks)} (${say(length)})`).join('; ')}</td>
               </tr>
             ))}
           </Table>
+          <Cares of={profiles} />
         </>
       ) : null}
       <Saw title="Lengths: mitre saw" setUps={atSaw('mitre saw')} thing="bar" names={names} say={say} />
@@ -184,12 +183,21 @@ function SettingsList({ settings, names, say }: ListProps) {
   );
 }
 
-const Care = ({ care }: { readonly care: readonly string[] }) =>
-  care.map((words) => (
-    <small key={words} className="care">
-      {words}
-    </small>
-  ));
+/** What some of the rows above ask for, said once. */
+function Cares({ of }: { readonly of: readonly { readonly care: readonly string[] }[] }) {
+  const cares = caresOf(of);
+  if (cares.length === 0) return null;
+  return (
+    <ul className="cares">
+      {cares.map(([words, numbers]) => (
+        <li key={words}>
+          {numbers.length < of.length ? `No. ${numbers.join(', ')}: ` : ''}
+          {words}
+        </li>
+      ))}
+    </ul>
+  );
+}
 
 interface SawProps {
   readonly title: string;
@@ -218,12 +226,12 @@ function Saw({ title, setUps, thing, names, say }: SawProps) {
               {setUp.blocks.length > 0
                 ? `${setUp.cuts.length > 0 ? '; ' : ''}${setUp.blocks.length} blocks off moulded strips`
                 : ''}
-              <Care care={setUp.care} />
             </td>
             <td className="marks">{marksWords([...setUp.cuts, ...setUp.blocks].flatMap(({ marks }) => marks))}</td>
           </tr>
         ))}
       </Table>
+      <Cares of={setUps} />
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { isSlip } from '../../src/cut';
 import type { AnyCutPlan, CutBatch, Rect } from '../../src/vocabulary/cut-plan';
 import type { BarCut, Freed, SheetCut } from '../../src/vocabulary/set-up';
 import { angle } from '../shell/format';
@@ -79,7 +80,7 @@ const SIDE = {
   across: { low: 'left', high: 'right' },
 } as const;
 
-const EDGE = { bought: 'as bought', trimmed: 'trimmed before', cut: 'just cut' } as const;
+const EDGE = { bought: 'as it comes', trimmed: 'trimmed before', cut: 'just cut' } as const;
 
 const CUT = { rip: 'Rip', 'cross-cut': 'Cross-cut' } as const;
 
@@ -130,7 +131,8 @@ export function freedWords(freed: Freed, markOf: (piece: Freed & { kind: 'piece'
     case 'panel':
       return `a strip ${size(freed.rect, say)} for ${number(freed.pieces.length, 'piece')}`;
     case 'left':
-      return freed.reusable ? `${size(freed.rect, say)} for the rack` : `waste ${size(freed.rect, say)}`;
+      if (freed.reusable) return `${size(freed.rect, say)} for the rack`;
+      return isSlip(freed.rect) ? 'a slip' : `waste ${size(freed.rect, say)}`;
     case 'waste':
       return 'the edge';
   }

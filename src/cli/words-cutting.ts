@@ -1,5 +1,5 @@
 import { formatLength } from '../base/lengths';
-import { anglesOf } from '../cut';
+import { anglesOf, isSlip } from '../cut';
 import type { CutBar, CutSheet, CutTree } from '../vocabulary/cut-plan';
 import type { CutProblem, Slant } from '../vocabulary/cut-problem';
 import type { CutDone } from './cut-json';
@@ -126,14 +126,11 @@ function sheetLines(problem: CutProblem, sheets: readonly CutSheet[], name: Name
   return alike(told, 'sheet');
 }
 
-/** What is left over narrower than this comes off as dust and slips, mm, and isn't worth a line (common practice, no source). */
-const SLIP = 5;
-
 /** The cuts of a tree as nested lines: rips along the length, cross-cuts across it, each with the size that it sets. */
 function treeLines(tree: CutTree, name: Namer, indent: string): readonly string[] {
   if (tree.kind !== 'cut') return [`${indent}${leaf(tree, name)}`];
   return tree.parts.flatMap((part) => {
-    if (part.kind === 'left' && Math.min(part.length, part.width) < SLIP) return [];
+    if (part.kind === 'left' && isSlip(part)) return [];
     const set = tree.way === 'along' ? `rip ${mm(part.width)}` : `cross-cut ${mm(part.length)}`;
     if (part.kind === 'cut') return [`${indent}${set}`, ...treeLines(part, name, `${indent}  `)];
     return [`${indent}${set}: ${leaf(part, name)}`];

@@ -17,3 +17,10 @@ export function leastSides({
 /** Whether a rectangle is no smaller than that, either way round; all in one unit. */
 export const largeEnough = (length: number, width: number, [longer, shorter]: readonly [number, number]): boolean =>
   Math.max(length, width) >= longer && Math.min(length, width) >= shorter;
+
+/** What is left over narrower than this comes off as dust and slips, mm, and isn't worth a word (common practice, no source). */
+const SLIP = 5;
+
+/** Whether what is left over is too narrow to be spoken of. Sides in mm. */
+export const isSlip = ({ length, width }: { readonly length: number; readonly width: number }): boolean =>
+  Math.min(length, width) < SLIP;

@@ -51,7 +51,7 @@ describe('what has changed', () => {
   const shown = (one: typeof plan) => ({ batch, plan: one, copies: freshCopies(one) });
   it('is said in a line, and nothing where nothing has', () => {
     expect(changeWords({ shown: shown(plan), before: shown(dearer) }, (n) => `£${n}`)).toBe(
-      'Since the plan before: £10 less, 1 sheet fewer, 1 piece on another sheet.',
+      'Against the plan that stood before: £10 less, 1 sheet fewer, 1 piece on another sheet.',
     );
     expect(changeWords({ shown: shown(plan), before: shown(plan) }, String)).toBe('');
     expect(changeWords({ shown: shown(plan), before: null }, String)).toBe('');
