@@ -8,71 +8,85 @@ import { sideParted, stagesOf, tidied } from './tidy';
  * one long cut does the work of many short ones, and what is left over stays in one piece. Common practice, no source.
  */
 
-/** How often a tree is gone through at most. */
-const ROUNDS = 50;
+/** How often a tree is gone through at most: what is gathered within a part may let the parts be gathered. */
+const ROUNDS = 4;
 
 /**
  * A tidied way of cutting a sheet with fewer cuts, no more stages, and the largest offcut no smaller. Of two that are as good, the one whose
- * first cuts run along the sheet.
+ * first cuts run along the sheet. The work grows with the number of pieces, no faster.
  */
 export function fewerCuts(cell: Cell, to: Scaled): Cell {
   let best = cell;
-  let effort = effortOf(best, to);
   for (let round = 0; round < ROUNDS; round++) {
-    let better: Cell | undefined;
-    for (const raw of variants(best, to)) {
-      const one = tidied(raw, to);
-      if (!isAllowed(one, to)) continue;
-      const its = effortOf(one, to);
-      if (!isBetter(its, effort)) continue;
-      better = one;
-      effort = its;
-    }
-    if (!better) return best;
-    best = better;
+    const better = gathered(best, to, true);
+    if (better === best) break;
+    best = tidied(better, to);
   }
   return best;
+}
+
+/** From the smallest parts up; the same object where nothing is gathered. */
+function gathered(cell: Cell, to: Scaled, whole = false): Cell {
+  if (cell.kind !== 'cut') return cell;
+  const parts = cell.parts.map((part) => gathered(part, to));
+  const own = parts.every((part, i) => part === cell.parts[i]) ? cell : { ...cell, parts };
+  const groups = groupsOf(own);
+  const anyStages = to.stages === Number.POSITIVE_INFINITY;
+  if (groups.length === 0) return own;
+  const grouped = new Set<Cell>(groups.flat());
+  const kept = own.parts.filter((part) => part.kind !== 'left' && !grouped.has(part));
+  if (groups.length === 1 && kept.length === 0) {
+    const all = tidied(withAll(own, groups[0]), to);
+    const [after, before] = [effortOf(all, to), effortOf(own, to)];
+    if ((anyStages || after.free <= before.free) && isBetter(after, before, whole)) return all;
+  }
+  // Or each group as one part of the cell.
+  const [stages, free] = [stagesOf(own, false) - 1, stagesOf(own, to.trimsFree) - 1];
+  let better = false;
+  const some = groups.flatMap((group): readonly Cell[] => {
+    const one = tidied(joined(own, group), to);
+    const before = effortOf({ ...own, parts: group }, to);
+    const after = effortOf(one, to);
+    const fits =
+      after.stages <= stages && (anyStages || after.free <= free) && after.short && after.offcut >= before.offcut;
+    if (!fits || after.cuts >= before.cuts) return group;
+    better = true;
+    return [one];
+  });
+  if (!better) return own;
+  const lefts = own.parts.filter(({ kind }) => kind === 'left');
+  return tidied({ ...own, parts: [...some, ...kept, ...lefts] }, to);
 }
 
 interface Effort {
   readonly cuts: number;
   readonly stages: number;
+  /** Not counting last cuts to size where these are free. */
+  readonly free: number;
   readonly offcut: number;
+  /** No cut is longer than the saw can make. */
+  readonly short: boolean;
   readonly along: boolean;
 }
 
 function effortOf(cell: Cell, to: Scaled): Effort {
-  let cuts = 0;
-  let offcut = 0;
+  let [cuts, offcut, short] = [0, 0, true];
   const look = (one: Cell): void => {
     if (one.kind === 'left') offcut = Math.max(offcut, offcutIn(to, one.length, one.width));
     if (one.kind !== 'cut') return;
     cuts += one.parts.length - 1;
-    one.parts.forEach(look);
+    if ((one.way === 'along' ? one.length : one.width) > to.longestCut) short = false;
+    for (const part of one.parts) look(part);
   };
   look(cell);
-  return { cuts, offcut, stages: stagesOf(cell, false), along: cell.kind === 'cut' && cell.way === 'along' };
+  const along = cell.kind === 'cut' && cell.way === 'along';
+  return { cuts, offcut, short, along, stages: stagesOf(cell, false), free: stagesOf(cell, to.trimsFree) };
 }
 
-function isBetter(a: Effort, b: Effort): boolean {
-  if (a.offcut < b.offcut || a.stages > b.stages) return false;
-  return a.cuts < b.cuts || (a.cuts === b.cuts && a.along && !b.along);
-}
-
-/** Within the limits of stages and of the saw's longest cut. */
-function isAllowed(cell: Cell, to: Scaled): boolean {
-  const short = (one: Cell): boolean =>
-    one.kind !== 'cut' ||
-    ((one.way === 'along' ? one.length : one.width) <= to.longestCut && one.parts.every((part) => short(part)));
-  return stagesOf(cell, to.trimsFree) <= to.stages && short(cell);
-}
-
-/** The same way of cutting with one group of parts of one cut gathered. */
-function* variants(cell: Cell, to: Scaled): Generator<Cell> {
-  if (cell.kind !== 'cut') return;
-  for (const group of groupsOf(cell)) yield withGroup(cell, group);
-  for (const [i, part] of cell.parts.entries())
-    for (const variant of variants(part, to)) yield { ...cell, parts: cell.parts.with(i, variant) };
+/** `whole`: of the whole sheet, where it counts which way the first cuts run. */
+function isBetter(a: Effort, b: Effort, whole: boolean): boolean {
+  if (!a.short || a.offcut < b.offcut || a.stages > b.stages) return false;
+  return a.cuts < b.cuts || (whole && a.cuts === b.cuts && a.along && !b.along);
 }
 
 /** Parts that are cut the other way at the same places, two or more. */
@@ -92,20 +106,27 @@ function groupsOf(cell: CutCell): readonly (readonly CutCell[])[] {
 
 const rowsOf = (cell: CutCell): readonly Cell[] => cell.parts.filter(({ kind }) => kind !== 'left');
 
-function withGroup(cell: CutCell, group: readonly CutCell[]): Cell {
+/** The group as one part of its cell. */
+function joined(cell: CutCell, group: readonly CutCell[]): Cell {
+  return rows(
+    cell,
+    group,
+    group.reduce((sum, part) => sum + sideParted(part, cell.way), 0),
+  );
+}
+
+/** The group instead of the whole cell: what is left over beside it becomes part of every row. */
+const withAll = (cell: CutCell, group: readonly CutCell[]): Cell => rows(cell, group, sideParted(cell, cell.way));
+
+function rows(cell: CutCell, group: readonly CutCell[], span: number): Cell {
   const { way } = cell;
-  const all = cell.parts.every((part) => part.kind === 'left' || group.includes(part as CutCell));
-  // What is left over beside all of them becomes part of every row.
-  const span = all ? sideParted(cell, way) : group.reduce((sum, part) => sum + sideParted(part, way), 0);
-  const rows = rowsOf(group[0]).map((first, r): Cell => {
-    const high = sideParted(first, group[0].way);
-    const parts = group.map((part) => rowsOf(part)[r]);
-    return { kind: 'cut', way, parts, ...sides(way, span, high) };
-  });
   const [{ way: other }] = group;
-  const merged: Cell = { kind: 'cut', way: other, parts: rows, ...sides(way, span, sideParted(cell, other)) };
-  if (all) return merged;
-  return { ...cell, parts: [merged, ...cell.parts.filter((part) => !group.includes(part as CutCell))] };
+  const within = group.map(rowsOf);
+  const parts = within[0].map((first, r): Cell => {
+    const side = sides(way, span, sideParted(first, other));
+    return { kind: 'cut', way, parts: within.map((own) => own[r]), ...side };
+  });
+  return { kind: 'cut', way: other, parts, ...sides(way, span, sideParted(cell, other)) };
 }
 
 /** Of a cell that reaches so far in the way of some cuts, and so far in the other. */

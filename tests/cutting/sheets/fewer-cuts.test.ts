@@ -75,6 +75,25 @@ describe('fewer cuts', () => {
     expect(fewerCuts(columns, one)).toEqual(columns);
   });
 
+  it('keeps to the limit of stages where a last cut to size is free', () => {
+    const limited = scaled(sheetProblem([piece(40, 50, 2), piece(15, 50)], { stages: 1, trimsFree: true }));
+    const columns = cut('across', 100, 60, column(0, 40), column(0, 40), column(1, 15), left(5, 60));
+    expect(fewerCuts(columns, limited)).toEqual(columns);
+  });
+
+  it('gathers a thousand columns as well', () => {
+    const long = scaled(
+      sheetProblem([piece(3, 50, 1000)], {
+        stock: [{ length: 3000, width: 60, price: 10 }],
+        leastOffcut: { length: 20, width: 10 },
+      }),
+    );
+    const columns = Array.from({ length: 1000 }, () => column(0, 3));
+    const after = fewerCuts(cut('across', 3000, 60, ...columns), long);
+    expect(after).toMatchObject({ way: 'along', parts: [{ way: 'across' }, left(3000, 10)] });
+    expect(cuts(after)).toBe(1000);
+  });
+
   it(`holds the same pieces, with no more cuts and stages and no smaller offcut (seed ${SEED})`, () => {
     let fewer = 0;
     fc.assert(
