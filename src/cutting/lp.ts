@@ -32,6 +32,8 @@ export interface Master {
   setRow(row: number, lower: number, upper: number): void;
   /** How much of a column there can be from now on. */
   setUpper(column: number, upper: number): void;
+  /** What all columns cost from now on. */
+  setCosts(costs: Float64Array): void;
   /** The linear relaxation; undefined when it is infeasible. */
   relax(): Relaxed | undefined;
   /**
@@ -62,20 +64,67 @@ const PRIMAL = 4;
 /** Longer than anybody waits: the solver takes no infinite limit. */
 const ALWAYS = 1e9;
 
+interface Columns {
+  readonly cost: number[];
+  readonly upper: number[];
+  /** Where each column's entries begin, and where the last one's end. */
+  readonly starts: number[];
+  readonly indices: number[];
+  readonly values: number[];
+}
+
+const noColumns = (): Columns => ({ cost: [], upper: [], starts: [0], indices: [], values: [] });
+
 function masterOf(highs: Highs, rows: readonly MasterRow[]): Master {
   const model = highs.createModel();
   // No gap is small enough: prices and values may be large numbers that differ little.
   model.options.set({ output_flag: false, random_seed: 1, mip_rel_gap: 0 });
-  for (const { lower, upper } of rows) model.addRow(lower, upper, { indices: [], values: [] });
+  if (rows.length > 0)
+    model.addRows({
+      lower: Float64Array.from(rows, ({ lower }) => lower),
+      upper: Float64Array.from(rows, ({ upper }) => upper),
+      matrix: {
+        format: 'csr',
+        numRows: rows.length,
+        numCols: 0,
+        starts: new Int32Array(rows.length + 1),
+        indices: new Int32Array(0),
+        values: new Float64Array(0),
+      },
+    });
   const { optimal } = highs.constants.modelStatus;
   let columns = 0;
   let method: typeof DUAL | typeof PRIMAL = DUAL;
+  /** Columns that the solver has not been given yet: it takes many at once far quicker than one by one. */
+  let waiting = noColumns();
+  const give = (): void => {
+    const { cost, upper, starts, indices, values } = waiting;
+    if (cost.length === 0) return;
+    model.addCols({
+      cost: Float64Array.from(cost),
+      lower: new Float64Array(cost.length),
+      upper: Float64Array.from(upper),
+      matrix: {
+        format: 'csc',
+        numRows: rows.length,
+        numCols: cost.length,
+        starts: Int32Array.from(starts),
+        indices: Int32Array.from(indices),
+        values: Float64Array.from(values),
+      },
+    });
+    waiting = noColumns();
+  };
   const setAll = (type: typeof INTEGER | typeof CONTINUOUS): void => {
     for (let i = 0; i < columns; i += 1) model.changeColIntegrality(i, type);
   };
   return {
     addColumn(cost, indices, values, upper = Number.POSITIVE_INFINITY) {
-      model.addCol(cost, 0, upper, { indices, values });
+      waiting.cost.push(cost);
+      waiting.upper.push(upper);
+      waiting.indices.push(...indices);
+      waiting.values.push(...values);
+      waiting.starts.push(waiting.indices.length);
       columns += 1;
       return columns - 1;
     },
@@ -84,10 +133,17 @@ function masterOf(highs: Highs, rows: readonly MasterRow[]): Master {
       method = DUAL;
     },
     setUpper(column, upper) {
+      give();
       model.changeColBounds(column, 0, upper);
       method = DUAL;
     },
+    setCosts(costs) {
+      give();
+      // The last basis stays feasible, so the method stays too.
+      if (columns > 0) model.changeColsCost({ kind: 'range', from: 0, to: columns - 1 }, costs);
+    },
     relax() {
+      give();
       // New columns leave the last basis feasible, new limits leave it optimal in the dual: each has its method. Nothing to presolve then.
       model.options.set({ presolve: 'off', simplex_strategy: method });
       method = PRIMAL;
@@ -97,6 +153,7 @@ function masterOf(highs: Highs, rows: readonly MasterRow[]): Master {
       return { cost: model.getObjectiveValue(), duals: rowDual, amounts: colValue };
     },
     whole({ nodes, patienceS }) {
+      give();
       setAll(INTEGER);
       model.options.set({
         presolve: 'choose',

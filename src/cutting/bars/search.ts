@@ -2,6 +2,7 @@ import type { LpSolver } from '../lp';
 import { close } from './close';
 import { columnsOf } from './columns';
 import { divesFrom } from './dive';
+import { fullBars } from './full';
 import { generate } from './generate';
 import type { Ledger } from './ledger';
 import { allOf } from './pack';
@@ -37,6 +38,8 @@ export function* search(task: Task, ledger: Ledger, lp: LpSolver | undefined, se
     yield* correctValues(task, ledger, CORRECTIONS);
     return;
   }
+  yield* fullBars(task, ledger, lp, seed);
+  if (ledger.done()) return;
   const rest = allOf(task);
   const pricing = pricingOf(task);
   const columns = columnsOf(task, lp, rest);
