@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { serious } from './support/axe';
-import { card, drawn, openNew } from './support/board';
+import { card, drawn, openNew, runLength, type } from './support/board';
 
 /** The batches, each with what is said of it. */
 const batches = (page: Page): Locator => page.getByRole('list', { name: 'Stuff to be cut' }).getByRole('button');
@@ -84,4 +84,40 @@ test('a list without a job is laid out, and its settings are gathered for a job'
   await page.getByRole('button', { name: 'Lay it out' }).click();
   await expect(cost(page)).toContainText('2 sheets, 5.95 m²');
   await expect(page.locator('.sheet-drawing .laid').first()).toBeVisible();
+});
+
+test('plans stand there when the cutting is opened, and what is edited meanwhile is planned anew', async ({ page }) => {
+  await openNew(page);
+  // The worker is there before anybody looks.
+  await expect.poll(() => page.workers().length).toBe(1);
+  await page.keyboard.press('c');
+  await expect.poll(async () => (await batches(page).allTextContents()).every((text) => /£\d/.test(text))).toBe(true);
+  const first = await batches(page).allTextContents();
+  await page.keyboard.press('c');
+  await type(runLength(page, 'Run A'), '4200');
+  await middle(page, 'Cutting').check();
+  await expect
+    .poll(async () => (await batches(page).allTextContents()).some((text) => /£\d/.test(text) && !first.includes(text)))
+    .toBe(true);
+  expect(page.workers(), 'one for all').toHaveLength(1);
+});
+
+test('a long list is turned over by pages, and its cuts come in order', async ({ page }) => {
+  await openNew(page);
+  await page.keyboard.press('c');
+  await middle(page, 'A list without a job').check();
+  await page.getByLabel('Pieces, one a line').fill('tile, 60, 40, 200');
+  await page.getByRole('button', { name: 'Lay it out' }).click();
+  await expect(page.locator('.sheet-drawing .laid')).toHaveCount(200);
+  await expect(page.getByRole('navigation', { name: 'Pages of pieces' })).toContainText('Page 1 of 4');
+  const cuts = page.getByRole('list', { name: 'All cuts' });
+  await expect(cuts.getByRole('listitem').first()).toContainText('Trim the');
+  await page.getByRole('navigation', { name: 'Pages of cuts' }).getByRole('button', { name: 'Next' }).click();
+  await cuts.getByRole('button').first().click();
+  await expect(page.locator('.cut-now')).toContainText('Cut 61 of');
+  // Stepping back over the edge of a page turns it.
+  await page.keyboard.press('ArrowLeft');
+  await expect(page.locator('.cut-now')).toContainText('Cut 60 of');
+  await expect(page.getByRole('navigation', { name: 'Pages of cuts' })).toContainText('Page 1 of');
+  await test.step('nobody is shut out', async () => expect(await serious(page, '.cutting')).toEqual([]));
 });

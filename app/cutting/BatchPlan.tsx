@@ -1,7 +1,4 @@
 import { useCallback, useMemo, useState } from 'react';
-import { cutsOf } from '../../src/cut';
-import type { AnyCutPlan } from '../../src/vocabulary/cut-plan';
-import type { BarCuts, SheetCuts } from '../../src/vocabulary/set-up';
 import { Scrolled } from '../shell/Scrolled';
 import { useArrows } from '../shell/useArrows';
 import { app } from '../store/app';
@@ -17,6 +14,7 @@ import { atWork, type Held, type Shown } from './held';
 import { PieceList } from './PieceList';
 import { Sheets } from './Sheets';
 import { toldCuts } from './steps';
+import { useCuts } from './useCuts';
 import { type Say, sourceWords } from './words';
 
 interface Props {
@@ -33,7 +31,11 @@ export function BatchPlan({ held, shown, say }: Props) {
     useCutting((state) => state.sheet),
     laid.length - 1,
   );
-  const { told, cuts, made, setMade } = useSteps(shown, index, say);
+  const { cuts, made, setMade } = useSteps(shown, index);
+  const tell = useCallback(
+    (from: number, to: number) => (cuts ? toldCuts(cuts, shown, index, say, from, to) : []),
+    [cuts, shown, index, say],
+  );
   const { picked, pick } = usePicked(shown, index);
   const { hand, outcome, tools, refused } = useHand(held, shown, index);
   const choose = useCallback((sheet: number) => cutting.setState({ sheet, cut: 0 }), []);
@@ -45,9 +47,9 @@ export function BatchPlan({ held, shown, say }: Props) {
       <Unplaced shown={shown} />
       <Which held={held} shown={shown} index={index} say={say} />
       {plan.kind === 'sheets' ? (
-        <Sheets {...common} {...acts} plan={plan} cuts={cuts?.kind === 'sheet' ? cuts.cuts : []} />
+        <Sheets {...common} {...acts} plan={plan} cuts={cuts?.kind === 'sheet' ? cuts.cuts : NO_CUTS} />
       ) : (
-        <Bars {...common} {...acts} plan={plan} cuts={cuts?.kind === 'bar' ? cuts.cuts : []} />
+        <Bars {...common} {...acts} plan={plan} cuts={cuts?.kind === 'bar' ? cuts.cuts : NO_CUTS} />
       )}
       {hand && outcome ? (
         <HandTools shown={shown} hand={hand} outcome={outcome} say={say} {...tools} />
@@ -66,7 +68,7 @@ export function BatchPlan({ held, shown, say }: Props) {
         </div>
       )}
       <div className="below-plan">
-        <CutSteps told={told} made={made} onMade={setMade} />
+        <CutSteps count={cuts?.cuts.length} tell={tell} made={made} onMade={setMade} />
         <Scrolled label="Pieces" className="piece-list parts">
           <PieceList shown={shown} index={index} picked={picked} say={say} onPick={pick} />
         </Scrolled>
@@ -76,24 +78,17 @@ export function BatchPlan({ held, shown, say }: Props) {
   );
 }
 
-/** The cuts of the sheet or bar in hand, and how far they have been stepped through. */
-function useSteps(shown: Shown, index: number, say: Say) {
-  const asked = useCutting((state) => state.cut);
-  const cuts = useMemo(() => cutsAt(shown, index), [shown, index]);
-  const told = useMemo(() => (cuts ? toldCuts(cuts, shown, index, say) : []), [cuts, shown, index, say]);
-  const made = Math.min(asked, told.length);
-  const setMade = useCallback((to: number) => cutting.setState({ cut: to }), []);
-  useArrows(
-    useCallback((by: 1 | -1) => setMade(Math.max(0, Math.min(told.length, made + by))), [setMade, told.length, made]),
-  );
-  return { told, cuts, made, setMade };
-}
+const NO_CUTS: readonly never[] = [];
 
-/** The cuts of one sheet or bar: only of the one that is looked at, for there may be hundreds. */
-export function cutsAt({ batch, plan }: Shown, index: number): SheetCuts | BarCuts | undefined {
-  const alone = (one: AnyCutPlan): SheetCuts | BarCuts | undefined => cutsOf(batch.problem, one)[0];
-  if (plan.kind === 'sheets') return alone({ ...plan, sheets: plan.sheets.slice(index, index + 1) });
-  return alone({ ...plan, bars: plan.bars.slice(index, index + 1) });
+/** The cuts of the sheet or bar in hand, and how far they have been stepped through. */
+function useSteps(shown: Shown, index: number) {
+  const asked = useCutting((state) => state.cut);
+  const cuts = useCuts(shown, index);
+  const count = cuts?.cuts.length ?? 0;
+  const made = Math.min(asked, count);
+  const setMade = useCallback((to: number) => cutting.setState({ cut: to }), []);
+  useArrows(useCallback((by: 1 | -1) => setMade(Math.max(0, Math.min(count, made + by))), [setMade, count, made]));
+  return { cuts, made, setMade };
 }
 
 /** Which piece of the sheet or bar in hand is picked out, and how one is. */

@@ -1,6 +1,7 @@
-import { lazy, Suspense, useCallback } from 'react';
+import { useCallback } from 'react';
 import { Choice } from '../shell/Choice';
 import { figure } from '../shell/format';
+import { codeOf, Late } from '../shell/late';
 import { useApp, useDesign } from '../store/hooks';
 import { cutting, useCutting } from './board';
 import { CutFindings } from './CutFindings';
@@ -16,7 +17,7 @@ import { TypedView } from './TypedView';
 import { useJobBatches } from './useJobBatches';
 import { pounds } from './words';
 
-const Settings = lazy(() => import('./Settings'));
+const settings = codeOf(() => import('./Settings'));
 
 const VIEWS: readonly { readonly value: CuttingView; readonly label: string }[] = [
   { value: 'plan', label: 'Plans' },
@@ -32,6 +33,8 @@ export default function CuttingPanel() {
   const noSolver = useCutting((state) => state.noSolver);
   const picked = useApp((state) => state.view.selected !== null);
   const findings = useJobBatches();
+  const documentId = useApp((state) => state.documentId);
+  const onBoard = useCutting((state) => state.documentId) === documentId;
   const { units, tools } = job;
   const say = useCallback((mm: number) => figure(mm, { units, tools }), [units, tools]);
   return (
@@ -52,13 +55,18 @@ export default function CuttingPanel() {
       {view === 'plan' ? (
         <>
           <CutFindings findings={findings} />
-          <PlanView source="job" say={say} costs={pounds} none="Nothing to cut: the job makes no parts." />
+          <PlanView
+            source="job"
+            say={say}
+            costs={pounds}
+            none={onBoard ? 'Nothing to cut: the job makes no parts.' : 'Laying the parts on the stuff…'}
+          />
         </>
       ) : null}
       {view === 'settings' ? (
-        <Suspense fallback={<p className="waiting">Gathering the settings…</p>}>
-          <Settings say={say} />
-        </Suspense>
+        <Late code={settings} waiting="Gathering the settings…">
+          {(Settings) => <Settings say={say} />}
+        </Late>
       ) : null}
       {view === 'rack' ? <RackView say={say} unit={units === 'mm' ? ' mm' : ''} /> : null}
       {view === 'typed' ? <TypedView say={say} /> : null}

@@ -3,9 +3,14 @@ import type { CutProblem } from '../../src/vocabulary/cut-problem';
 import type { Heading } from '../sheets/columns';
 import { markRanges } from '../sheets/mark-ranges';
 import { Table } from '../sheets/Table';
+import { Pages } from '../shell/Pages';
 import { callOf, laidOf } from './copies';
 import type { Shown } from './held';
+import { usePage } from './usePage';
 import type { Say } from './words';
+
+/** Pieces on a page: a browser draws this many without delay. */
+const ON_PAGE = 60;
 
 interface Props {
   readonly shown: Shown;
@@ -42,39 +47,44 @@ export function PieceList({ shown, index, picked, say, onPick }: Props) {
   const { batch, plan, copies } = shown;
   const { problem } = batch;
   const pieces = laidOf(plan)[index]?.pieces ?? [];
+  const { page, pages, setPage, from: first } = usePage(picked ?? 0, pieces.length, ON_PAGE);
   return (
-    <Table headings={HEADINGS} label={`Pieces of ${plan.kind === 'sheets' ? 'sheet' : 'bar'} ${index + 1}`}>
-      {pieces.map((placed, place) => {
-        const marks = callOf(batch, placed.piece, copies[index]?.[place]);
-        const from = 'kind' in placed ? `${say(placed.x)}; ${say(placed.y)}` : say(placed.at);
-        const turned = 'kind' in placed ? placed.turned : placed.turn !== undefined;
-        return (
-          <tr
-            key={`${placed.piece} ${from}`}
-            className={place === picked ? 'picked' : undefined}
-            onClick={() => onPick(place)}
-          >
-            <th scope="row">
-              <button
-                type="button"
-                aria-pressed={place === picked}
-                onClick={(event) => {
-                  event.stopPropagation();
-                  onPick(place);
-                }}
-              >
-                {marks.length > 0 ? <Marks marks={marks} /> : `No. ${place + 1}`}
-              </button>
-            </th>
-            <td>
-              {marks[0] === problem.pieces[placed.piece]?.name ? '' : problem.pieces[placed.piece]?.name}
-              {turned ? <small>, {'kind' in placed ? 'turned' : placed.turn}</small> : null}
-            </td>
-            <td className="number">{pieceSize(problem, placed.piece, say)}</td>
-            <td className="number">{from}</td>
-          </tr>
-        );
-      })}
-    </Table>
+    <>
+      <Pages label="Pages of pieces" page={page} pages={pages} onPage={setPage} />
+      <Table headings={HEADINGS} label={`Pieces of ${plan.kind === 'sheets' ? 'sheet' : 'bar'} ${index + 1}`}>
+        {pieces.slice(first, first + ON_PAGE).map((placed, i) => {
+          const place = first + i;
+          const marks = callOf(batch, placed.piece, copies[index]?.[place]);
+          const from = 'kind' in placed ? `${say(placed.x)}; ${say(placed.y)}` : say(placed.at);
+          const turned = 'kind' in placed ? placed.turned : placed.turn !== undefined;
+          return (
+            <tr
+              key={`${placed.piece} ${from}`}
+              className={place === picked ? 'picked' : undefined}
+              onClick={() => onPick(place)}
+            >
+              <th scope="row">
+                <button
+                  type="button"
+                  aria-pressed={place === picked}
+                  onClick={(event) => {
+                    event.stopPropagation();
+                    onPick(place);
+                  }}
+                >
+                  {marks.length > 0 ? <Marks marks={marks} /> : `No. ${place + 1}`}
+                </button>
+              </th>
+              <td>
+                {marks[0] === problem.pieces[placed.piece]?.name ? '' : problem.pieces[placed.piece]?.name}
+                {turned ? <small>, {'kind' in placed ? 'turned' : placed.turn}</small> : null}
+              </td>
+              <td className="number">{pieceSize(problem, placed.piece, say)}</td>
+              <td className="number">{from}</td>
+            </tr>
+          );
+        })}
+      </Table>
+    </>
   );
 }

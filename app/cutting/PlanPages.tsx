@@ -1,7 +1,7 @@
 import type { BarProblem, SheetProblem } from '../../src/vocabulary/cut-problem';
 import { BAR, BarRow } from './BarRow';
-import { cutsAt } from './BatchPlan';
 import { calledOn, laidOf } from './copies';
+import { cutsAt } from './cuts-at';
 import type { Shown } from './held';
 import { MARGIN, scaleOf } from './lay';
 import { Hatchings, Sheet } from './Sheet';

@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useCallback, useState } from 'react';
 import type { CutSheet, Leftover, PlacedOnSheet, Rect } from '../../src/vocabulary/cut-plan';
 import type { SheetProblem, SheetStock } from '../../src/vocabulary/cut-problem';
 import type { SheetCut } from '../../src/vocabulary/set-up';
@@ -29,6 +29,7 @@ export const Sheet = memo(function Sheet(props: Props) {
   const { sheet, stock, trim, scale, cuts, made, marks, problem, picked, inHand, say } = props;
   const px = (mm: number): number => mm * scale;
   const [width, height] = [px(stock.length), px(stock.width)];
+  const now = cuts[made - 1];
   return (
     <g transform={`translate(${MARGIN} ${MARGIN})`}>
       <rect className="board-edge" width={width} height={height} />
@@ -54,17 +55,19 @@ export const Sheet = memo(function Sheet(props: Props) {
           state={place === inHand ? 'in-hand' : place === picked ? 'picked' : ''}
         />
       ))}
-      {cuts.map((cut, i) => (
-        <Cut
-          key={cut.number}
-          cut={cut}
-          scale={scale}
-          state={i < made - 1 ? 'made' : i === made - 1 ? 'now' : 'to-come'}
-        />
-      ))}
+      <Ways cuts={cuts.slice(0, Math.max(0, made - 1))} scale={scale} state="made" />
+      <Ways cuts={cuts.slice(made)} scale={scale} state="to-come" />
+      {now ? <rect className="saw-cut under-saw" {...box(now.panel, scale)} /> : null}
+      <Ways cuts={now ? [now] : []} scale={scale} state="now" />
     </g>
   );
 });
+
+/** What the pointer has been over has its words to show; the others need none yet. */
+function usePointed(): readonly [boolean, () => void] {
+  const [pointed, setPointed] = useState(false);
+  return [pointed, useCallback(() => setPointed(true), [])];
+}
 
 /** A rectangle on the page. */
 const box = ({ x, y, length, width }: Rect, scale: number) => ({
@@ -84,18 +87,27 @@ interface PieceProps {
   readonly state: '' | 'picked' | 'in-hand';
 }
 
-function Piece({ piece, place, scale, words, size, grained, state }: PieceProps) {
+const Piece = memo(function Piece({ piece, place, scale, words, size, grained, state }: PieceProps) {
+  const [pointed, point] = usePointed();
   const at = box(piece, scale);
   const room = lettered(at.width, at.height - (grained ? 6 : 0), marksBrief(words), size);
+  const title = pointed ? <title>{[words.join(', '), size].filter(Boolean).join(': ')}</title> : null;
+  // Small pieces come by the thousand.
+  if (!room && !grained)
+    return (
+      <rect {...at} className={`laid ${state}`} data-place={place} onPointerEnter={point}>
+        {title}
+      </rect>
+    );
   return (
-    <g className={`laid ${state}`} data-place={place}>
-      <title>{[words.join(', '), size].filter(Boolean).join(': ')}</title>
+    <g className={`laid ${state}`} data-place={place} onPointerEnter={point}>
+      {title}
       <rect {...at} />
       {room ? <Words room={room} box={at} /> : null}
       {grained ? <Grain piece={piece} box={at} /> : null}
     </g>
   );
-}
+});
 
 interface BoxOnPage {
   readonly x: number;
@@ -141,35 +153,33 @@ function Grain({ piece, box: at }: { readonly piece: PlacedOnSheet; readonly box
 }
 
 function Left({ left, scale, say }: { readonly left: Leftover; readonly scale: number; readonly say: Say }) {
+  const [pointed, point] = usePointed();
   const at = box(left, scale);
   const size = `${say(left.length)} × ${say(left.width)}`;
   const room = left.reusable
     ? worded(at.width, at.height, [['for the rack', size], [`rack: ${size}`], [size], ['rack']])
     : null;
   return (
-    <g className={left.reusable ? 'leftover reusable' : 'leftover'}>
-      <title>{left.reusable ? `Left over for the rack: ${size}` : `Waste: ${size}`}</title>
+    <g className={left.reusable ? 'leftover reusable' : 'leftover'} onPointerEnter={point}>
+      {pointed ? <title>{left.reusable ? `Left over for the rack: ${size}` : `Waste: ${size}`}</title> : null}
       <rect className="hatched" {...at} />
       {room ? <Words room={room} box={at} /> : null}
     </g>
   );
 }
 
-interface CutProps {
-  readonly cut: SheetCut;
+interface WaysProps {
+  readonly cuts: readonly SheetCut[];
   readonly scale: number;
   readonly state: 'made' | 'now' | 'to-come';
 }
 
-/** The blade's way. */
-function Cut({ cut, scale, state }: CutProps) {
-  const { x1, y1, x2, y2 } = cut.line;
-  return (
-    <g className={`saw-cut ${state}`}>
-      {state === 'now' ? <rect className="under-saw" {...box(cut.panel, scale)} /> : null}
-      <line x1={x1 * scale} y1={y1 * scale} x2={x2 * scale} y2={y2 * scale} />
-    </g>
-  );
+/** The blade's ways in one stroke: of a thousand pieces there are thousands. */
+function Ways({ cuts, scale, state }: WaysProps) {
+  if (cuts.length === 0) return null;
+  const px = (mm: number): string => (mm * scale).toFixed(2);
+  const ways = cuts.map(({ line: { x1, y1, x2, y2 } }) => `M${px(x1)} ${px(y1)}L${px(x2)} ${px(y2)}`);
+  return <path className={`saw-cut ${state}`} d={ways.join('')} />;
 }
 
 /** Hatchings with a pencil: close for waste, wide for what is kept. Once on a page; `on`: the screen, or paper. */

@@ -1,9 +1,10 @@
-import { useId, useMemo, useState } from 'react';
+import { useId, useMemo, useRef, useState } from 'react';
+import type { LengthUnits } from '../../src/base/lengths';
 import { Choice } from '../shell/Choice';
 import { useApp } from '../store/hooks';
-import { cutting, useCutting } from './board';
+import { cutters, cutting, useCutting } from './board';
 import { PlanView } from './PlanView';
-import { NO_STOCK, readTyped, type TypedList, type TypedStock } from './typed';
+import { NO_STOCK, readTyped, type TypedList, type TypedRead, type TypedStock } from './typed';
 import { costOf, type Say } from './words';
 
 const KINDS = [
@@ -13,6 +14,16 @@ const KINDS = [
 
 const edit = (change: Partial<TypedList>): void =>
   cutting.setState((state) => ({ typed: { ...state.typed, ...change } }));
+
+/** A worker that has not answered by then is deep in a search, ms: nobody should wait for it. */
+const PATIENCE = 250;
+
+/** Read by the worker: a thousand lines would hold the page up. */
+async function readAway(list: TypedList, units: LengthUnits): Promise<TypedRead> {
+  const late = new Promise<undefined>((resolve) => setTimeout(() => resolve(undefined), PATIENCE));
+  const reply = await Promise.race([cutters.ask({ what: 'list', list, units }), late]).catch(() => undefined);
+  return reply?.what === 'list' ? reply.read : readTyped(list, units);
+}
 
 /** A list pasted or typed without a job, and how it is cut. */
 export function TypedView({ say }: { readonly say: Say }) {
@@ -41,8 +52,12 @@ function TypedForm({ onLaid }: { readonly onLaid: () => void }) {
   const units = useApp((state) => state.document.units);
   const [wrong, setWrong] = useState<readonly string[]>([]);
   const sheets = list.kind === 'sheets';
-  const layOut = () => {
-    const read = readTyped(list, units);
+  const reading = useRef(false);
+  const layOut = async () => {
+    if (reading.current) return;
+    reading.current = true;
+    const read = await readAway(list, units);
+    reading.current = false;
     if (!read.ok) return setWrong(read.lines);
     setWrong([]);
     cutting.take('typed', [read.batch]);
@@ -55,7 +70,7 @@ function TypedForm({ onLaid }: { readonly onLaid: () => void }) {
       className="typed"
       onSubmit={(event) => {
         event.preventDefault();
-        layOut();
+        void layOut();
       }}
     >
       <h2>A list without a job</h2>
@@ -140,8 +155,8 @@ function Pieces({ list }: { readonly list: TypedList }) {
       />
       <p className="aside" id={`${id}-help`}>
         {list.kind === 'sheets'
-          ? 'Name, length, width, number – parted by commas, semicolons or tabs; or 6 x 782 x 732 shelf.'
-          : 'Name, length, number – parted by commas, semicolons or tabs; or 6 x 782 rail.'}
+          ? 'Name, length, width, quantity – parted by commas, semicolons or tabs; or 6 x 782 x 732 shelf.'
+          : 'Name, length, quantity – parted by commas, semicolons or tabs; or 6 x 782 rail.'}
       </p>
     </div>
   );

@@ -33,6 +33,8 @@ export interface Held {
   readonly unlocked: boolean;
   /** The batch as it is wanted by now, where only stock or ways of cutting have changed since sheets were cut: planning anew minds it. */
   readonly newer?: CutBatch;
+  /** Taken up before anybody looks: its quick plan is made, and the search waits. */
+  readonly ahead?: true;
 }
 
 export const keyOf = ({ problem }: CutBatch): string => JSON.stringify(problem);

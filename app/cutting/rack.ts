@@ -19,6 +19,19 @@ const NOT_DONE = 'The rack could not be changed. Nothing in it is lost; try agai
 /** A browser whose database has not opened by then is taken to keep nothing, ms. */
 const PATIENCE = 4000;
 
+/** Says it as soon as the cutting is looked at: what is done ahead troubles nobody who does not. */
+function sayInTime(app: AppStore, text: string): void {
+  const say = () => app.getState().notify({ tone: 'trouble', text });
+  if (app.getState().view.pane === 'cutting') say();
+  else {
+    const stop = app.subscribe(({ view }) => {
+      if (view.pane !== 'cutting') return;
+      stop();
+      say();
+    });
+  }
+}
+
 /** Opens the rack and shows what lies in it; other tabs are told of changes, and heard. */
 export function openRack(app: AppStore, cutting: Cutting, open: () => Promise<CuttingKeep> = openCuttingKeep): Rack {
   const others = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('counterwright rack');
@@ -28,7 +41,7 @@ export function openRack(app: AppStore, cutting: Cutting, open: () => Promise<Cu
     new Promise((_, reject) => setTimeout(() => reject(new Error('too long in coming')), PATIENCE));
   const keep = (): Promise<CuttingKeep> => {
     opened ??= Promise.race([open(), late()]).catch(() => {
-      app.getState().notify({ tone: 'trouble', text: NOT_KEPT });
+      sayInTime(app, NOT_KEPT);
       return memoryKeep();
     });
     return opened;
@@ -38,7 +51,7 @@ export function openRack(app: AppStore, cutting: Cutting, open: () => Promise<Cu
     try {
       cutting.setState({ rack: await (await keep()).rack() });
     } catch {
-      app.getState().notify({ tone: 'trouble', text: 'The rack could not be looked into.' });
+      sayInTime(app, 'The rack could not be looked into.');
     }
   };
   others?.addEventListener('message', () => void show());

@@ -13,12 +13,14 @@ export interface Told {
   readonly marks: readonly string[];
 }
 
-/** The cuts of one sheet or bar, in the order of the work, in words. */
+/** The cuts of one sheet or bar, in the order of the work, in words; all of them, or those from one place on to before another. */
 export function toldCuts(
   cuts: SheetCuts | BarCuts,
   { batch, plan, copies }: { readonly batch: CutBatch; readonly plan: AnyCutPlan; readonly copies: Copies },
   index: number,
   say: Say,
+  from = 0,
+  to = cuts.cuts.length,
 ): readonly Told[] {
   const { pieces } = laidOf(plan)[index] ?? { pieces: [] };
   const places = new Map(pieces.map((placed, place) => [placeKey(placed), place]));
@@ -31,7 +33,7 @@ export function toldCuts(
       : (batch.problem.pieces[placed.piece]?.name ?? `piece ${placed.piece + 1}`);
   };
   if (cuts.kind === 'sheet')
-    return cuts.cuts.map((cut) => {
+    return cuts.cuts.slice(from, to).map((cut) => {
       const freed = cut.frees.filter(({ kind }) => kind !== 'waste');
       return {
         number: cut.number,
@@ -40,7 +42,7 @@ export function toldCuts(
         marks: freed.flatMap((one) => (one.kind === 'piece' ? marksAt(one.piece) : [])),
       };
     });
-  return cuts.cuts.map((cut) => {
+  return cuts.cuts.slice(from, to).map((cut) => {
     const pieces = cut.frees.flatMap((one) => (one.kind === 'piece' ? [one.piece] : []));
     return {
       number: cut.number,

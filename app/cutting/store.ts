@@ -4,7 +4,7 @@ import type { BatchAnswer, Cutters } from '../effects/cutting';
 import type { CutSoFar } from '../effects/cutting-keep';
 import { better } from '../workers/better';
 import { carried } from './carry';
-import { freshHeld, type Held, keyOf, piecesKey, shownOf } from './held';
+import { freshHeld, type Held, keyOf, piecesKey, type Shown, shownOf } from './held';
 import { joined, restProblem } from './rest';
 import { FIRST_LIST, type TypedList } from './typed';
 
@@ -47,6 +47,10 @@ const SEED = 1;
 export interface Cutting extends StoreApi<CuttingState> {
   /** The batches of a source as they are now; what has not changed stays as it is. */
   take(source: Source, batches: readonly CutBatch[], soFar?: readonly CutSoFar[]): void;
+  /** The same before anybody looks: quick plans only, until they are taken in earnest. */
+  takeAhead(source: Source, batches: readonly CutBatch[]): void;
+  /** What was taken ahead and has no plan yet waits until it is taken again: its source is about to change. */
+  letBe(source: Source): void;
   /** Lets all batches of a source go, and what is remembered of them. */
   forget(source: Source): void;
   hear(answer: BatchAnswer): void;
@@ -58,6 +62,15 @@ export interface Cutting extends StoreApi<CuttingState> {
   put(id: string, held: Held): void;
   lookAt(source: Source, id: string, sheet?: number): void;
 }
+
+/** What has been looked at of a batch: what it is compared with once it has changed. */
+const lookedAt = (was: Held | undefined): Shown | null => (was?.ahead ? was.before : (was?.shown ?? null));
+
+/** Somebody looks: the search begins, and from here on changes are told. */
+const inEarnest = ({ ahead: _, ...held }: Held): Held => ({
+  ...held,
+  before: held.before ?? (held.shown?.batch === held.batch ? held.shown : null),
+});
 
 /** The board for cutting. `cutters` do the work elsewhere and answer to `hear`. */
 export function createCutting(cutters: Cutters): Cutting {
@@ -83,7 +96,8 @@ export function createCutting(cutters: Cutters): Cutting {
   const set = (id: string, held: Held): void => setState({ held: { ...getState().held, [id]: held } });
 
   const remember = (held: Held): void => {
-    if (!held.shown || held.shown.batch !== held.batch) return;
+    // One that nobody has looked at has nothing that would not come again.
+    if (!held.shown || held.shown.batch !== held.batch || held.ahead) return;
     remembered.delete(`${held.batch.id} ${held.key}`);
     remembered.set(`${held.batch.id} ${held.key}`, held);
     const [oldest] = remembered.keys();
@@ -101,7 +115,7 @@ export function createCutting(cutters: Cutters): Cutting {
       revision: held.revision,
       problem: restProblem(held),
       seed: SEED,
-      ms: held.allowed,
+      ms: held.ahead ? 0 : held.allowed,
     });
   };
 
@@ -153,14 +167,15 @@ export function createCutting(cutters: Cutters): Cutting {
         unlocked: !whole,
       };
     }
-    return { ...fresh, shown: was?.shown ?? null, before: was?.shown ?? null, unlocked: cutBefore !== undefined };
+    return { ...fresh, shown: was?.shown ?? null, before: lookedAt(was), unlocked: cutBefore !== undefined };
   };
 
-  const take: Cutting['take'] = (source, batches, soFar = []) => {
+  const takeUp = (source: Source, batches: readonly CutBatch[], soFar: readonly CutSoFar[], ahead: boolean): void => {
     const { held, order: orders, at } = getState();
     const ids = batches.map(({ id }) => id);
     const next = { ...held };
     const begun: Held[] = [];
+    const released: Held[] = [];
     for (const id of orders[source]) {
       if (ids.includes(id) || !held[id]) continue;
       remember(held[id]);
@@ -171,7 +186,11 @@ export function createCutting(cutters: Cutters): Cutting {
       const was = held[batch.id];
       if (was && was.locked.length === 0 && was.key === keyOf(batch)) {
         const shown = was.shown && was.shown.batch === was.batch ? { ...was.shown, batch } : was.shown;
-        next[batch.id] = { ...was, batch, shown };
+        const same = { ...was, batch, shown };
+        const now = was.ahead && !ahead ? inEarnest(same) : same;
+        next[batch.id] = now;
+        if (now.stand === 'waiting' && !atDesk.has(batch.id)) begun.push(now);
+        else if (was.ahead && !ahead) released.push(now);
         continue;
       }
       if (was && was.locked.length > 0 && piecesKey(was.batch) === piecesKey(batch)) {
@@ -181,7 +200,8 @@ export function createCutting(cutters: Cutters): Cutting {
       }
       if (was) remember(was);
       const mine = soFar.find((one) => one.batch.id === batch.id);
-      const now = taken(batch, was, was ? undefined : mine);
+      const found = taken(batch, was, was ? undefined : mine);
+      const now: Held = ahead && found.stand === 'waiting' ? { ...found, ahead } : found;
       next[batch.id] = now;
       if (now.stand === 'waiting') begun.push(now);
       else if (was) callOff(was);
@@ -189,9 +209,13 @@ export function createCutting(cutters: Cutters): Cutting {
     const looked = ids.includes(at[source]) ? at[source] : (ids[0] ?? '');
     setState({ held: next, order: { ...orders, [source]: ids }, at: { ...at, [source]: looked } });
     // The one that is looked at comes first.
+    if (begun.length + released.length > 0 && looked) cutters.order({ say: 'first', batch: looked, revision: 0 });
     for (const held of begun.sort((a, b) => Number(b.batch.id === looked) - Number(a.batch.id === looked))) order(held);
-    if (begun.length > 0 && looked) cutters.order({ say: 'first', batch: looked, revision: 0 });
+    for (const { batch, revision: asked, allowed: ms } of released)
+      cutters.order({ say: 'go on', batch: batch.id, revision: asked, ms });
   };
+
+  const take: Cutting['take'] = (source, batches, soFar = []) => takeUp(source, batches, soFar, false);
 
   const hear: Cutting['hear'] = (answer) => {
     if (answer.say === 'no solver') return setState({ noSolver: answer.why });
@@ -210,7 +234,7 @@ export function createCutting(cutters: Cutters): Cutting {
       ...now,
       shown,
       // Only what is bettered since the first plan, or since what was before it, is worth a word.
-      before: held.before ?? shown,
+      before: held.before ?? (held.ahead ? null : shown),
       locked: isFound ? found.locked : held.locked,
     });
   };
@@ -218,6 +242,11 @@ export function createCutting(cutters: Cutters): Cutting {
   return {
     ...store,
     take,
+    takeAhead: (source, batches) => takeUp(source, batches, [], true),
+    letBe(source) {
+      const { held, order: orders } = getState();
+      for (const id of orders[source]) if (held[id]?.ahead && held[id].stand === 'waiting') callOff(held[id]);
+    },
     hear,
     forget(source) {
       take(source, []);

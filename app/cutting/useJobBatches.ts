@@ -1,10 +1,10 @@
 import { useDeferredValue, useEffect, useMemo, useState } from 'react';
-import { cutBatches } from '../../src/flow';
 import type { Finding } from '../../src/vocabulary/finding';
 import type { CutSoFar } from '../effects/cutting-keep';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
 import { cutting, rack, useCutting } from './board';
+import { takenOff } from './taken-off';
 
 /** Hands the batches of the job on the board to the cutting, with what has been cut of it at earlier visits; gives what can't be cut as it is. */
 export function useJobBatches(): readonly Finding[] {
@@ -27,10 +27,11 @@ export function useJobBatches(): readonly Finding[] {
       wanted = false;
     };
   }, [documentId]);
-  const { batches, findings } = useMemo(() => cutBatches(design, offcuts), [design, offcuts]);
+  const { batches, findings } = useMemo(() => takenOff(design, offcuts), [design, offcuts]);
   useEffect(() => {
-    if (found?.documentId !== documentId) return;
+    // What was cut of it earlier is on the board already, if there is any.
     if (cutting.getState().documentId === documentId) return cutting.take('job', batches);
+    if (found?.documentId !== documentId) return;
     // Another job's plans are none of this one's.
     cutting.forget('job');
     cutting.setState({ documentId });

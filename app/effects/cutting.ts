@@ -24,6 +24,8 @@ interface Asking {
 
 /** Who works out the plans, away from the page. */
 export interface Cutters {
+  /** Hires the worker before there is anything to do, so that it is there by then. */
+  hire(): void;
   order(order: Exclude<Order, Asked>): void;
   /** Rejects where it can't be answered. */
   ask(question: Question): Promise<Reply>;
@@ -32,7 +34,7 @@ export interface Cutters {
 }
 
 /**
- * Hires the worker when the first problem comes. Answers about problems that have changed meanwhile are dropped here; a worker that
+ * Hires the worker when the first problem comes, if not before. Answers about problems that have changed meanwhile are dropped here; a worker that
  * can't be interrupted is replaced, and what is still wanted handed to the new one.
  */
 export function openCutters(hear: (answer: BatchAnswer) => void, hire: () => Hand = newHand): Cutters {
@@ -103,11 +105,16 @@ export function openCutters(hear: (answer: BatchAnswer) => void, hire: () => Han
   };
 
   return {
+    hire: () => void hired(),
     order(order) {
       if (order.say === 'plan') {
         wanted.set(order.batch, order);
         waiting ??= setTimeout(replace, PATIENCE);
       } else if (order.say === 'forget') wanted.delete(order.batch);
+      else if (order.say === 'go on') {
+        const was = wanted.get(order.batch);
+        if (was?.revision === order.revision) wanted.set(order.batch, { ...was, ms: order.ms });
+      }
       if (hand || order.say === 'plan') hired().postMessage(order);
     },
     ask(question) {

@@ -7,6 +7,7 @@ import { Lists } from '../sheets/Lists';
 import { app } from '../store/app';
 import { useApp } from '../store/hooks';
 import { ErrorBoundary } from './ErrorBoundary';
+import { codeOf, Late, whenIdle } from './late';
 import { NoticeBoard } from './NoticeBoard';
 import { listenForKeys } from './shortcuts';
 import { TopBar } from './TopBar';
@@ -16,7 +17,18 @@ import { ViewBar } from './ViewBar';
 /** The 3D view brings its own renderer along, so it comes after the rest of the screen. */
 const Scene = lazy(() => import('../scene/Scene'));
 const AssemblyPanel = lazy(() => import('../assembly/AssemblyPanel'));
-const CuttingPanel = lazy(() => import('../cutting/CuttingPanel'));
+const cuttingPanel = codeOf(() => import('../cutting/CuttingPanel'));
+
+/** The page comes first: the code of the cutting is fetched, and its plans are begun, when it has nothing else to do, ms after it stands. */
+const AFTER = 1000;
+
+function useFetchedAhead(): void {
+  useEffect(() => {
+    // Where it can't be had now, it is asked for again when it is opened, and said.
+    const timer = setTimeout(() => whenIdle(() => void cuttingPanel.fetch().catch(() => undefined)), AFTER);
+    return () => clearTimeout(timer);
+  }, []);
+}
 
 /** A job file dropped anywhere on the board is opened. */
 function useDrop(): void {
@@ -63,9 +75,9 @@ function Middle() {
         ) : null}
         {pane === 'cutting' ? (
           <ErrorBoundary what="The cutting" tryAgainOn={job}>
-            <Suspense fallback={<p className="waiting">Laying the parts on the stuff…</p>}>
-              <CuttingPanel />
-            </Suspense>
+            <Late code={cuttingPanel} waiting="Laying the parts on the stuff…">
+              {(CuttingPanel) => <CuttingPanel />}
+            </Late>
           </ErrorBoundary>
         ) : null}
         {pane === 'parts' ? (
@@ -86,6 +98,7 @@ export function Shell() {
   const job = useApp((state) => state.document);
   const panels = usePanels();
   useDrop();
+  useFetchedAhead();
   useEffect(() => listenForKeys(app, window), []);
   return (
     <div className="shell" data-left={panels.left} data-right={panels.right}>

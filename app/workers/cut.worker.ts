@@ -1,7 +1,9 @@
 import wasmUrl from 'highs/runtime?url';
 import { firstPlan, loadLp, reorderTogether, settingsOf, startCutting } from '../../src/cut';
+import { cutsAt } from '../cutting/cuts-at';
+import { readTyped } from '../cutting/typed';
 import { openDesk } from './desk';
-import type { Answer, Order } from './messages';
+import type { Answer, Order, Question, Reply } from './messages';
 
 /** What is used of a worker's own scope; the page's types don't have it. */
 interface Scope {
@@ -15,6 +17,15 @@ const turns = new MessageChannel();
 let go: (() => void) | undefined;
 turns.port1.onmessage = () => go?.();
 
+function answer(question: Question): Reply {
+  if (question.what === 'rearranged') return { what: 'rearranged', planned: reorderTogether(question.planned) };
+  if (question.what === 'cuts')
+    return { what: 'cuts', cuts: cutsAt({ batch: question, plan: question.plan }, question.index) };
+  if (question.what === 'list') return { what: 'list', read: readTyped(question.list, question.units) };
+  const { planned, parts, blockKerf } = question;
+  return { what: 'settings', settings: settingsOf(planned, parts, { blockKerf }) };
+}
+
 const desk = openDesk({
   post: (answer) => scope.postMessage(answer),
   now: () => performance.now(),
@@ -26,10 +37,7 @@ const desk = openDesk({
   loadLp: () => loadLp(wasmUrl),
   firstPlan,
   startCutting,
-  answer: (question) =>
-    question.what === 'settings'
-      ? { what: 'settings', settings: settingsOf(question.planned, question.parts, { blockKerf: question.blockKerf }) }
-      : { what: 'rearranged', planned: reorderTogether(question.planned) },
+  answer,
 });
 scope.addEventListener('message', ({ data }) => desk.hear(data));
 scope.postMessage({ say: 'ready' });

@@ -34,34 +34,47 @@ interface Lot {
   search?: CutSearch;
   /** The search's own best when it was last looked at. */
   looked?: AnyCutPlan;
-  best: AnyCutPlan;
+  /** None yet: the quick plan is still to be made. */
+  best?: AnyCutPlan;
   /** What the page has last been sent, and when. */
   sent?: AnyCutPlan;
   sentAt: number;
   over: boolean;
+  /** Stopped before there was any plan: the quick one is made all the same. */
+  stoppedEarly: boolean;
 }
 
 const why = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason)).slice(0, 300);
 
-/** Takes orders and works them off, one slice after another: the batch being looked at first, then the others in the order they came. */
+/**
+ * Takes orders and works them off: the quick plans of all batches, then one slice of search after another; the batch being looked at first, then
+ * the others in the order they came.
+ */
 export function openDesk(means: DeskMeans): { hear(order: Order): void } {
   const { post, now, turn, loadLp, firstPlan, startCutting, answer } = means;
   const lots = new Map<string, Lot>();
   let first = '';
   let working = false;
-  let solver: Promise<LpSolver | undefined> | undefined;
+  /** What came of loading it: none where it can't be had. */
+  let solver: { readonly lp?: LpSolver } | undefined;
+  let loading = false;
 
-  const loaded = (): Promise<LpSolver | undefined> => {
-    solver ??= loadLp().catch((reason: unknown) => {
+  /** Only a search needs it: no quick plan waits for it. */
+  const load = async (): Promise<void> => {
+    if (loading) return;
+    loading = true;
+    try {
+      solver = { lp: await loadLp() };
+    } catch (reason) {
+      solver = {};
       post({ say: 'no solver', why: why(reason) });
-      return undefined;
-    });
-    return solver;
+    }
+    void work();
   };
 
   const tell = (lot: Lot, stand: Stand): void => {
     const { batch, revision, spent, best } = lot;
-    post({ say: 'plan', batch, revision, stand, spent, ...(best === lot.sent ? {} : { plan: best }) });
+    post({ say: 'plan', batch, revision, stand, spent, ...(!best || best === lot.sent ? {} : { plan: best }) });
     lot.sent = best;
     lot.sentAt = now();
   };
@@ -77,21 +90,20 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     post({ say: 'trouble', batch, revision, why: why(reason) });
   };
 
-  const stillWanted = (lot: Lot): boolean => lots.get(lot.batch) === lot && !lot.over;
+  const quick = (lot: Lot): void => {
+    lot.best = firstPlan(lot.problem);
+    tell(lot, lot.stoppedEarly ? 'stopped' : 'first');
+  };
 
-  const slice = async (lot: Lot): Promise<void> => {
-    if (!lot.search) {
-      const lp = await loaded();
-      if (!stillWanted(lot)) return;
-      lot.search = startCutting(lot.problem, { seed: lot.seed, ...(lp ? { lp } : {}) });
-    }
+  const slice = (lot: Lot, best: AnyCutPlan): void => {
+    lot.search ??= startCutting(lot.problem, { seed: lot.seed, ...solver });
     const begun = now();
     let more = true;
     while (more && now() - begun < SLICE) more = lot.search.step();
     lot.spent += now() - begun;
     if (lot.search.best !== lot.looked) {
       lot.looked = lot.search.best;
-      lot.best = better(lot.best, lot.looked);
+      lot.best = better(best, lot.looked);
     }
     lot.over = !more || lot.spent >= lot.allowed;
     if (lot.over) tell(lot, more ? 'time' : 'done');
@@ -100,7 +112,11 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
 
   const next = (): Lot | undefined => {
     const looked = lots.get(first);
-    return looked && !looked.over ? looked : [...lots.values()].find(({ over }) => !over);
+    const inOrder = [...(looked ? [looked] : []), ...lots.values()];
+    const lot = inOrder.find(({ best }) => !best) ?? inOrder.find(({ over }) => !over);
+    if (!lot?.best || solver) return lot;
+    void load();
+    return undefined;
   };
 
   const work = async (): Promise<void> => {
@@ -108,7 +124,8 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     working = true;
     for (let lot = next(); lot; lot = next()) {
       try {
-        await slice(lot);
+        if (lot.best) slice(lot, lot.best);
+        else quick(lot);
       } catch (reason) {
         fail(lot, reason);
       }
@@ -117,26 +134,19 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     working = false;
   };
 
-  /** The quick plan at once, before anything else is gone on with. */
   const begin = ({ batch, revision, problem, seed, ms }: Order & { readonly say: 'plan' }): void => {
     drop(batch);
-    try {
-      const lot: Lot = {
-        batch,
-        revision,
-        problem,
-        seed,
-        allowed: ms,
-        spent: 0,
-        best: firstPlan(problem),
-        sentAt: 0,
-        over: ms <= 0,
-      };
-      lots.set(batch, lot);
-      tell(lot, lot.over ? 'stopped' : 'first');
-    } catch (reason) {
-      post({ say: 'trouble', batch, revision, why: why(reason) });
-    }
+    lots.set(batch, {
+      batch,
+      revision,
+      problem,
+      seed,
+      allowed: ms,
+      spent: 0,
+      sentAt: 0,
+      over: ms <= 0,
+      stoppedEarly: false,
+    });
   };
 
   const ask = ({ number, question }: Asked): void => {
@@ -157,10 +167,12 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
         if (order.say === 'go on') {
           lot.allowed = lot.spent + order.ms;
           lot.over = false;
+          lot.stoppedEarly = false;
         } else if (order.say === 'forget') drop(order.batch);
         else if (!lot.over) {
           lot.over = true;
-          tell(lot, 'stopped');
+          if (lot.best) tell(lot, 'stopped');
+          else lot.stoppedEarly = true;
         }
       }
       void work();

@@ -1,8 +1,10 @@
+import type { LengthUnits } from '../../src/base/lengths';
 import type { PlannedBatch } from '../../src/cut';
 import type { AnyCutPlan } from '../../src/vocabulary/cut-plan';
 import type { CutProblem } from '../../src/vocabulary/cut-problem';
 import type { Part } from '../../src/vocabulary/part';
-import type { Settings } from '../../src/vocabulary/set-up';
+import type { BarCuts, Settings, SheetCuts } from '../../src/vocabulary/set-up';
+import type { TypedList, TypedRead } from '../cutting/typed';
 
 /*
  * What the page and the worker say to one another. What is about one batch bears its id and the revision of its problem: what comes late,
@@ -15,9 +17,9 @@ export interface About {
   readonly revision: number;
 }
 
-/** Batches with their plans, and what is asked about them all. An answer bears the number of its question. */
+/** What is worked out away from the page besides plans. An answer bears the number of its question. */
 export type Question =
-  /** All cuts by what is set for them; `blockKerf`: of the saw that parts moulded strips. */
+  /** All cuts of batches with their plans by what is set for them; `blockKerf`: of the saw that parts moulded strips. */
   | {
       readonly what: 'settings';
       readonly planned: readonly PlannedBatch[];
@@ -25,11 +27,17 @@ export type Question =
       readonly blockKerf: number;
     }
   /** The same plans in such an order that the saws are set less often. */
-  | { readonly what: 'rearranged'; readonly planned: readonly PlannedBatch[] };
+  | { readonly what: 'rearranged'; readonly planned: readonly PlannedBatch[] }
+  /** The cuts of one sheet or bar. */
+  | { readonly what: 'cuts'; readonly problem: CutProblem; readonly plan: AnyCutPlan; readonly index: number }
+  /** A list as it is typed. */
+  | { readonly what: 'list'; readonly list: TypedList; readonly units: LengthUnits };
 
 export type Reply =
   | { readonly what: 'settings'; readonly settings: Settings }
-  | { readonly what: 'rearranged'; readonly planned: readonly PlannedBatch[] };
+  | { readonly what: 'rearranged'; readonly planned: readonly PlannedBatch[] }
+  | { readonly what: 'cuts'; readonly cuts: SheetCuts | BarCuts | undefined }
+  | { readonly what: 'list'; readonly read: TypedRead };
 
 export interface Asked {
   readonly say: 'ask';
@@ -39,7 +47,10 @@ export interface Asked {
 
 export type Order =
   | Asked
-  /** A plan for this problem, bettered for so many milliseconds of work. What was asked of the batch before is forgotten. */
+  /**
+   * A plan for this problem, bettered for so many milliseconds of work; for none it stays the quick one until it is told to go on. What was
+   * asked of the batch before is forgotten.
+   */
   | (About & { readonly say: 'plan'; readonly problem: CutProblem; readonly seed: number; readonly ms: number })
   /** So much more work on it. */
   | (About & { readonly say: 'go on'; readonly ms: number })
@@ -51,7 +62,7 @@ export type Order =
   | (About & { readonly say: 'first' });
 
 /**
- * How far the search is. `first`: the quick plan, the search still to come; `bettering`: at it; `done`: nothing left to better; `time`:
+ * How far the search is. `first`: the quick plan, a search still to come; `bettering`: at it; `done`: nothing left to better; `time`:
  * the time is over; `stopped`: by hand.
  */
 export type Stand = 'first' | 'bettering' | 'done' | 'time' | 'stopped';

@@ -58,6 +58,25 @@ describe('the cutters', () => {
     expect(heard).toEqual([answer('a', 1)]);
   });
 
+  it('can be hired before there is anything to do', () => {
+    const { cutters, hands } = world();
+    cutters.hire();
+    cutters.order(ask('a', 1));
+    expect(hands).toHaveLength(1);
+    expect(hands[0]!.orders).toEqual([ask('a', 1)]);
+  });
+
+  it('go on for as long as they were told last, when one takes over from another', () => {
+    const { cutters, hands } = world();
+    cutters.order({ ...ask('a', 1), ms: 0 });
+    hands[0]!.say({ say: 'ready' });
+    hands[0]!.say(answer('a', 1));
+    cutters.order({ say: 'go on', batch: 'a', revision: 1, ms: 3000 });
+    cutters.order(ask('b', 2));
+    vi.advanceTimersByTime(PATIENCE + 1);
+    expect(hands[1]!.orders).toEqual([{ ...ask('a', 1), ms: 3000 }, ask('b', 2)]);
+  });
+
   it('are not heard about what has changed meanwhile, or is no longer wanted', () => {
     const { cutters, hands, heard } = world();
     cutters.order(ask('a', 1));

@@ -86,14 +86,45 @@ it('a bound is lent to the plan in hand only where the same pieces are placed', 
 });
 
 describe('the desk', () => {
-  it('gives the quick plan at once, before the solver is loaded', () => {
-    const { hear, plans } = desk({ lp: () => new Promise(() => undefined) });
+  it('gives all quick plans first, whether or not the solver is loaded', async () => {
+    const { hear, plans, go } = desk({ lp: () => new Promise(() => undefined) });
     hear(order('a', 1));
     hear(order('b', 2));
+    await go(3);
     expect(plans()).toMatchObject([
       { batch: 'a', revision: 1, stand: 'first', plan: { cost: 30 } },
       { batch: 'b', revision: 2, stand: 'first', plan: { cost: 30 } },
     ]);
+  });
+
+  it('makes a quick plan ahead, and searches only when it is told to go on', async () => {
+    const { hear, plans, solvers, go } = desk({ way: never });
+    hear(order('a', 1, 0));
+    await go(5);
+    expect(plans()).toMatchObject([{ batch: 'a', stand: 'first', spent: 0, plan: { cost: 30 } }]);
+    expect(solvers, 'nothing is loaded for it').toEqual([]);
+    hear({ say: 'go on', batch: 'a', revision: 1, ms: 100 });
+    await go(20);
+    expect(plans().at(-1)).toMatchObject({ stand: 'time' });
+    expect(plans().at(-1)!.plan!.cost).toBeLessThan(30);
+  });
+
+  it('plans what is looked at before the others, and not what is forgotten before its turn', async () => {
+    const { hear, plans, go } = desk();
+    for (const batch of ['a', 'b', 'c', 'd']) hear(order(batch, 1, 0));
+    hear({ say: 'first', batch: 'd', revision: 1 });
+    hear({ say: 'forget', batch: 'b', revision: 1 });
+    await go(6);
+    expect(plans().map(({ batch }) => batch)).toEqual(['a', 'd', 'c']);
+  });
+
+  it('makes the quick plan of what is stopped before its turn, and no more', async () => {
+    const { hear, plans, go } = desk({ way: never });
+    hear(order('a', 1));
+    hear(order('b', 1));
+    hear({ say: 'stop', batch: 'b', revision: 1 });
+    await go(5);
+    expect(plans().filter(({ batch }) => batch === 'b')).toMatchObject([{ stand: 'stopped', plan: { cost: 30 } }]);
   });
 
   it('sends better plans at most every so many milliseconds, and ends with the best', async () => {

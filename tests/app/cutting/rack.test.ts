@@ -164,6 +164,9 @@ describe('a plan that is cut', () => {
 
   it('works where the browser keeps nothing, and says so', async () => {
     const { app, marks } = await board(() => Promise.reject(new Error('forbidden')));
+    // Who doesn't look at the cutting is not troubled with it.
+    expect(app.getState().notice).toBeNull();
+    app.getState().setPane('cutting');
     expect(app.getState().notice).toMatchObject({ tone: 'trouble', text: NOT_KEPT });
     expect(marks()).toEqual(['O1', 'O4']);
   });

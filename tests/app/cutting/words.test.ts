@@ -82,6 +82,7 @@ describe('the cuts of a sheet', () => {
       ),
     ).toBe(true);
     expect(told.flatMap(({ marks }) => marks).sort()).toEqual(['A1', 'A2', 'B1']);
+    expect(toldCuts(cutsOf(trimmed, moved)[0]!, shown, 0, say, 2, 5), 'a page of them').toEqual(told.slice(2, 5));
   });
 });
 
