@@ -49,6 +49,7 @@ export function* cheaper(scaled: Scaled, lp: LpSolver, seed: number, known: Know
       known.best = cellsOf(scaled, found);
       vain = 0;
     } else vain += 1;
+    known.dived = true;
     shaken = SHAKEN;
   }
 

@@ -4,7 +4,7 @@ import { attainable } from './attainable';
 import { ending } from './ending';
 import { type Generation, generate, type Pause, TRIES } from './generate';
 import type { Pattern } from './pattern';
-import { coverOf, type Residual, without } from './residual';
+import { coverOf, type Residual, without, worthIn } from './residual';
 
 /** Rounds of generating at each level of a dive: patterns for the whole problem seldom suit what is left of it. */
 const ROUNDS = 2;
@@ -12,8 +12,10 @@ const ROUNDS = 2;
 const ALMOST = 0.95;
 /** A large job is cut in about so many gulps. */
 const PARTS = 12;
-/** Of several sizes, what needs no more sheets than this is tried with every choice of sheets. */
-const FEW_SHEETS = 3.4;
+/** Patterns at hand worth less than this, as a part of their price, are not thought of: they seldom come in, and cost time. By trial. */
+const USEFUL = 0.8;
+/** What needs no more sheets than this is tried with every choice of sheets, each as a small tree. */
+const FEW_SHEETS = 4.4;
 
 /**
  * Takes patterns one by one, those that the relaxation uses most, and generates again for what is left: a dive (Sadykov, Vanderbeck,
@@ -31,17 +33,18 @@ export function* dive(
   const taken: Pattern[] = [];
   let residual = start;
   let cost = 0;
+  let worths = by.guess;
   while (residual.wanted.some((n) => n > 0)) {
     const cover = coverOf(scaled, residual, lp);
     try {
-      for (const pattern of by.pool.patterns) cover.add(pattern);
+      for (const pattern of by.pool.patterns)
+        if (worthIn(residual, pattern, worths) >= USEFUL * pattern.price) cover.add(pattern);
       yield* generate(cover, residual, by, { rounds: ROUNDS, first: shaken > 0 ? by.chance.below(TRIES.length) : 0 });
       const relaxed = cover.relax();
       if (!relaxed || relaxed.missing > 1e-6 || attainable(scaled, cost + relaxed.cost) >= limit() - 1e-9)
         return undefined;
       const sheets = relaxed.amounts.reduce((sum, { amount }) => sum + amount, 0);
-      const sizes = residual.sheets.filter((n) => n > 0).length;
-      if (sheets <= FEW_SHEETS && sizes > 1 && limit() < Number.POSITIVE_INFINITY) {
+      if (sheets <= FEW_SHEETS && limit() < Number.POSITIVE_INFINITY) {
         let best: readonly Pattern[] | undefined;
         for (let below = limit() - cost; ; below = costOf(best)) {
           const end = yield* ending(scaled, residual, by, lp, { least: relaxed.cost, below });
@@ -50,6 +53,7 @@ export function* dive(
         }
       }
       const next = chosen(relaxed.amounts, residual, by, shaken);
+      worths = cover.worths;
       taken.push(...next);
       cost += next.reduce((sum, { price }) => sum + price, 0);
       residual = without(residual, next);

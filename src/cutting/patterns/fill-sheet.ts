@@ -1,5 +1,5 @@
-import type { Wanted } from './blocks';
-import { type FilledStrip, type Offers, offersFor, stripFiller } from './fill-strip';
+import { stacker, type Wanted } from './blocks';
+import { type FilledStrip, filledStrip, type Offers, offersFor } from './fill-strip';
 import type { Lengthwise } from './lengthwise';
 
 export interface FilledSheet {
@@ -37,7 +37,6 @@ interface Hope {
  */
 export function sheetFiller(side: Lengthwise): SheetFiller {
   const { high, variants, ways } = side;
-  const fill = stripFiller(side);
   const step = Math.max(1, Math.ceil(high / CELLS));
   const ahead = new Float64Array(Math.floor(high / step) + 1);
 
@@ -62,17 +61,20 @@ export function sheetFiller(side: Lengthwise): SheetFiller {
       .sort((a, b) => b.hope - a.hope);
 
   return function* (all, most) {
-    const wanted: Wanted = { left: dearest(all), worths: all.worths };
-    const heights = [...new Set(variants.filter(({ kind }) => wanted.left[kind] > 0).map((v) => v.high))];
+    const { worths } = all;
+    const wanted = dearest(all);
+    const stack = stacker(side, worths);
+    const offersOf = (h: number, left: Int32Array): Offers => offersFor(side, h, left, worths, stack);
+    const heights = [...new Set(variants.filter(({ kind }) => wanted[kind] > 0).map((v) => v.high))];
     if (heights.length === 0) return [];
     const hopes: Hope[] = heights.map((h) => {
-      const offers = offersFor(side, h, wanted);
+      const offers = offersOf(h, wanted);
       return { offers, worth: OF_BOUND * offers.bound };
     });
     const made = (n: number): FilledStrip => {
       const hope = hopes[n];
       if (!hope.strip) {
-        hope.strip = fill(hope.offers, wanted);
+        hope.strip = filledStrip(side, hope.offers, wanted, stack);
         hope.worth = hope.strip.worth;
       }
       return hope.strip;
@@ -90,20 +92,20 @@ export function sheetFiller(side: Lengthwise): SheetFiller {
     return filled.sort((a, b) => b.worth - a.worth);
 
     function completed(start: FilledStrip): FilledSheet {
-      const still: Wanted = { left: wanted.left.slice(), worths: wanted.worths };
+      const still = wanted.slice();
       const strips: FilledStrip[] = [];
       let room = high;
       let worth = 0;
       for (let next: FilledStrip | undefined = start; next; next = following(still, room)) {
         strips.push(next);
-        take(next, still.left);
+        take(next, still);
         room -= next.high;
         worth += next.worth;
       }
       return { side, strips, worth };
     }
 
-    function following(still: Wanted, room: number): FilledStrip | undefined {
+    function following(still: Int32Array, room: number): FilledStrip | undefined {
       let best: FilledStrip | undefined;
       let bestHope = 0;
       const weigh = (strip: FilledStrip): void => {
@@ -117,19 +119,19 @@ export function sheetFiller(side: Lengthwise): SheetFiller {
       for (const { n, hope } of inOrder(hopes, room)) {
         if (best && (hope <= bestHope || tried === TRIED)) break;
         const { strip } = hopes[n];
-        if (strip && allLeft(strip, still.left)) weigh(strip);
+        if (strip && allLeft(strip, still)) weigh(strip);
         else {
-          const offers = offersFor(side, heights[n], still);
+          const offers = offersOf(heights[n], still);
           if (best && offers.bound + aheadOf(room - offers.high) <= bestHope) continue;
-          weigh(fill(offers, still));
+          weigh(filledStrip(side, offers, still, stack));
           tried += 1;
         }
       }
       // Stacks can use all the height that is left, as far as the saw's cut reaches.
       const rest = Math.min(room, side.longestCut);
       if (ways.stacks && rest > heights[0] && !heights.includes(rest)) {
-        const offers = offersFor(side, rest, still);
-        if (!best || offers.bound > bestHope) weigh(fill(offers, still));
+        const offers = offersOf(rest, still);
+        if (!best || offers.bound > bestHope) weigh(filledStrip(side, offers, still, stack));
       }
       return best;
     }

@@ -1,6 +1,7 @@
 import type { Chance } from '../sheets/chance';
 import type { PatternMaker } from './maker';
-import type { Cover, Pool, Residual } from './residual';
+import type { Pool } from './pool';
+import type { Cover, Residual } from './residual';
 
 /** Patterns taken from one maker at a time. */
 const AT_ONCE = 4;

@@ -29,7 +29,7 @@ function indexOfSum(sums: Int32Array, limit: number): Int32Array {
 }
 
 /** Cuts looked at between two pauses: some 10 ms (measured: about one a nanosecond). */
-const PAUSE_AFTER = 8e6;
+const PAUSE_AFTER = 4e6;
 
 export type GuillotineCut =
   | { readonly kind: 'piece'; readonly lying: Lying }

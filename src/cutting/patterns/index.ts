@@ -5,8 +5,8 @@ import { cheaper } from './cheaper';
 import type { Pause } from './generate';
 import { lpBound } from './lp-bound';
 import { patternOf } from './pattern';
+import { emptyPool, type Pool } from './pool';
 import { areaBound, weightBound } from './quick-bound';
-import { emptyPool, type Pool } from './residual';
 import { cellsOf, holdsAll } from './whole';
 
 /**
@@ -35,11 +35,11 @@ export interface PatternMeans {
 
 /** Prices that differ by less are the same. */
 const NOISE = 1e-9;
-/** One step in so many is spent on the bound. */
-const BOUND_EVERY = 4;
+/** One step in so many is spent on the bound: before the first way of cutting has been worked out from patterns, and after. By trial. */
+const BOUND_EVERY = { atFirst: 12, later: 5 };
 
 /** Pauses of the search for cheaper ways in one step: of few kinds they lie close together. By trial. */
-const pausesFor = (kinds: number): number => Math.max(1, Math.min(10, Math.round(300 / kinds)));
+const pausesFor = (kinds: number): number => Math.max(1, Math.min(25, Math.round(750 / kinds)));
 
 /** What the two halves of the search share. */
 export interface Known {
@@ -48,6 +48,8 @@ export interface Known {
   bound: number;
   cost: number;
   best: Cells | undefined;
+  /** Patterns have once been put together to a whole, or it was seen that they can't be for less. */
+  dived: boolean;
 }
 
 export function startPatterns(scaled: Scaled, { lp, seed }: PatternMeans): PatternSearch {
@@ -58,6 +60,7 @@ export function startPatterns(scaled: Scaled, { lp, seed }: PatternMeans): Patte
     bound: areaBound(scaled),
     cost: Number.POSITIVE_INFINITY,
     best: undefined,
+    dived: false,
   };
   const finding = cheaper(scaled, lp, seed, known);
   const bounding = bounds(scaled, lp, known);
@@ -83,7 +86,8 @@ export function startPatterns(scaled: Scaled, { lp, seed }: PatternMeans): Patte
     step() {
       if (known.cost <= known.bound + NOISE || scaled.kinds.length === 0) return false;
       steps += 1;
-      if (!bounded && (found || steps % BOUND_EVERY === 0)) bounded = resume(bounding, 1);
+      const every = known.dived ? BOUND_EVERY.later : BOUND_EVERY.atFirst;
+      if (!bounded && (found || steps % every === 1)) bounded = resume(bounding, 1);
       else if (!found) found = resume(finding, pauses);
       return !(bounded && found) && known.cost > known.bound + NOISE;
     },

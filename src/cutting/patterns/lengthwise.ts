@@ -44,6 +44,8 @@ export interface Lengthwise {
   readonly variants: readonly Variant[];
   /** Heights that a strip can take from a piece, ascending. */
   readonly heights: readonly number[];
+  /** The least length along the strips that a piece takes. */
+  readonly shortest: number;
   readonly longestCut: number;
 }
 
@@ -73,7 +75,8 @@ function seenAlong(
     .filter((v) => v.along <= long && v.high <= Math.min(high, longestCut))
     .sort((a, b) => a.high - b.high);
   const heights = [...new Set(fitting.map((v) => v.high))].sort((a, b) => a - b);
-  return { sheet: s, way, long, high, ways, variants: fitting, heights, longestCut };
+  const shortest = Math.min(...fitting.map((v) => v.along));
+  return { sheet: s, way, long, high, ways, variants: fitting, heights, shortest, longestCut };
 }
 
 function lying({ length, width, turns }: Kind, kind: number, along: boolean): readonly Variant[] {

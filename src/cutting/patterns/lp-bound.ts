@@ -14,7 +14,7 @@ const TURNS = [120, 60, 30, 12];
 const MANY_KINDS = 400;
 const MANY_SHEETS = 40;
 /** Cuts looked at between two pauses: some 10 ms; and what a solve of the relaxation counts for. */
-const PAUSE_AFTER = 8e6;
+const PAUSE_AFTER = 4e6;
 const RELAXING = 2e6;
 /** How far the duals are drawn towards the best ones known (Wentges 1997). */
 const DRAWN = 0.5;

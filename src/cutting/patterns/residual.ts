@@ -23,26 +23,18 @@ export function without({ wanted, sheets }: Residual, patterns: readonly Pattern
   return rest;
 }
 
-/** The patterns at hand, none twice. */
-export interface Pool {
-  readonly patterns: readonly Pattern[];
-  /** True when it is new. */
-  add(pattern: Pattern): boolean;
+/** What a pattern brings of what is still wanted. */
+export function worthIn({ wanted }: Residual, { counts }: Pattern, worths: ArrayLike<number>): number {
+  let sum = 0;
+  for (let k = 0; k < counts.length; k += 1) if (counts[k] > 0) sum += Math.min(counts[k], wanted[k]) * worths[k];
+  return sum;
 }
 
-export function emptyPool(): Pool {
-  const patterns: Pattern[] = [];
-  const known = new Set<string>();
-  return {
-    patterns,
-    add(pattern) {
-      const key = `${pattern.sheet}:${pattern.counts.join()}`;
-      if (known.has(key)) return false;
-      known.add(key);
-      patterns.push(pattern);
-      return true;
-    },
-  };
+export interface Relaxation {
+  readonly cost: number;
+  readonly amounts: readonly { readonly pattern: Pattern; readonly amount: number }[];
+  /** Pieces left uncut. */
+  readonly missing: number;
 }
 
 /** How a residual is best cut from patterns, as a linear or a whole-numbered program. */
@@ -53,13 +45,7 @@ export interface Cover {
   /** Takes the pattern in, with no more of each kind than is wanted; false where it is in already. */
   add(pattern: Pattern): boolean;
   /** Lower limit of the patterns at hand only. Undefined when the solver gave up. */
-  relax():
-    | {
-        readonly cost: number;
-        readonly amounts: readonly { readonly pattern: Pattern; readonly amount: number }[];
-        readonly missing: number;
-      }
-    | undefined;
+  relax(): Relaxation | undefined;
   /** How many patterns were taken in. */
   size(): number;
   dispose(): void;
@@ -99,27 +85,34 @@ export function coverOf(
   const known = new Set<string>();
   const worths = new Float64Array(kinds.length);
   const sheetWorths = new Float64Array(sheets.length);
+  let last: Relaxation | undefined;
   return {
     worths,
     sheetWorths,
     add(pattern) {
+      if (residual.sheets[pattern.sheet] <= 0) return false;
       const at: number[] = [];
       const counts: number[] = [];
-      pattern.counts.forEach((n, k) => {
+      let key = String.fromCharCode(pattern.sheet);
+      for (let k = 0; k < kinds.length; k += 1) {
+        const n = pattern.counts[k];
         const most = beyond ? n : Math.min(n, residual.wanted[k]);
-        if (most > 0) {
-          at.push(k);
-          counts.push(most);
-        }
-      });
-      const key = `${pattern.sheet}:${at.join()}:${counts.join()}`;
-      if (at.length === 0 || residual.sheets[pattern.sheet] <= 0 || known.has(key)) return false;
+        if (most <= 0) continue;
+        at.push(k);
+        counts.push(most);
+        key += String.fromCharCode(k, most);
+      }
+      if (at.length === 0 || known.has(key)) return false;
       known.add(key);
       columns.push(pattern);
-      master.addColumn(pattern.price, [...at, kinds.length + pattern.sheet], [...counts, 1]);
+      last = undefined;
+      at.push(kinds.length + pattern.sheet);
+      counts.push(1);
+      master.addColumn(pattern.price, at, counts);
       return true;
     },
     relax() {
+      if (last) return last;
       const relaxed = master.relax();
       if (!relaxed) return undefined;
       for (let k = 0; k < kinds.length; k += 1) worths[k] = Math.max(0, relaxed.duals[k]);
@@ -129,7 +122,8 @@ export function coverOf(
       const amounts = columns
         .map((pattern, c) => ({ pattern, amount: relaxed.amounts[artificial + c] }))
         .filter(({ amount }) => amount > 1e-9);
-      return { cost: relaxed.cost, amounts, missing: out };
+      last = { cost: relaxed.cost, amounts, missing: out };
+      return last;
     },
     size: () => columns.length,
     dispose: master.dispose,

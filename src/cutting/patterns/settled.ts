@@ -1,4 +1,4 @@
-import { type Block, blockLedBy, type Wanted } from './blocks';
+import type { Block, Stacker } from './blocks';
 import type { FilledStrip } from './fill-strip';
 import type { Lengthwise } from './lengthwise';
 
@@ -7,34 +7,35 @@ export function settled(
   side: Lengthwise,
   high: number,
   chosen: readonly Block[],
-  { left, worths }: Wanted,
+  wanted: Int32Array,
+  stack: Stacker,
 ): FilledStrip {
   const { variants, long } = side;
-  const wanted: Wanted = { left: left.slice(), worths };
+  const left = wanted.slice();
   const blocks: Block[] = [];
   let room = long;
   let worth = 0;
   const put = (block: Block): void => {
     blocks.push(block);
-    for (const n of block.stack) wanted.left[variants[n].kind] -= 1;
+    for (const n of block.stack) left[variants[n].kind] -= 1;
     room -= block.along;
     worth += block.worth;
   };
   const spoilt: Block[] = [];
-  for (const block of [...chosen].sort((a, b) => b.worth / b.along - a.worth / a.along)) {
-    if (enough(side, block, wanted.left)) put(block);
+  for (const block of chosen) {
+    if (enough(side, block, left)) put(block);
     else spoilt.push(block);
   }
-  for (const { stack } of spoilt) {
-    const again = blockLedBy(side, stack[0], high, wanted);
+  for (const block of spoilt) {
+    const again = stack(block.stack[0], high, left);
     if (again && again.along <= room) put(again);
   }
-  for (;;) {
+  while (room >= side.shortest) {
     let best: Block | undefined;
     for (let n = 0; n < variants.length && variants[n].high <= high; n += 1) {
       const v = variants[n];
-      if (v.along > room || wanted.left[v.kind] <= 0) continue;
-      const block = blockLedBy(side, n, high, wanted);
+      if (v.along > room || left[v.kind] <= 0) continue;
+      const block = stack(n, high, left);
       if (block && (!best || block.worth > best.worth)) best = block;
     }
     if (!best) break;

@@ -29,7 +29,9 @@ export function fewerCuts(cell: Cell, to: Scaled): Cell {
 function gathered(cell: Cell, to: Scaled, whole = false): Cell {
   if (cell.kind !== 'cut') return cell;
   const parts = cell.parts.map((part) => gathered(part, to));
-  const own = parts.every((part, i) => part === cell.parts[i]) ? cell : { ...cell, parts };
+  // A part that is cut the other way now goes on in this cell's cuts.
+  const own = parts.every((part, i) => part === cell.parts[i]) ? cell : tidied({ ...cell, parts }, to);
+  if (own.kind !== 'cut') return own;
   const groups = groupsOf(own);
   const anyStages = to.stages === Number.POSITIVE_INFINITY;
   if (groups.length === 0) return own;

@@ -19,13 +19,15 @@ export interface SheetMeans {
 /** Steps of ruin and recreate before patterns are begun. */
 const ALONE = 8;
 /**
- * Steps of the patterns in so many (measured on jobs and on the published instances): chance is quick to find what is cheap, and patterns go
- * on where it ends; but where there are many pieces of a kind, many sheets are alike, and patterns are much better.
+ * Steps of the patterns in so many (measured on jobs and on the published instances): chance is quick to find what is cheap where hardly two
+ * pieces are alike, and patterns go on where it ends; with some pieces of a kind patterns are the better ones from the beginning, and with
+ * many of a kind, where many sheets are alike too, they are better by far.
  */
-const TURNS = { atFirst: 1 / 4, later: 1 / 2, alike: 4 / 5 };
+const TURNS = { atFirst: 1 / 4, later: 1 / 2, some: 2 / 3, alike: 4 / 5 };
 /** Steps after which it is later: about three seconds. */
 const FIRST_STEPS = 300;
-/** Copies of a kind, on the average, from which on pieces are called alike. */
+/** Copies of a kind, on the average, from which on there are some of a kind, and from which on pieces are called alike. */
+const SOME = 1.5;
 const ALIKE = 8;
 /** Steps of the patterns between two times that they are shown the sheets at which ruin and recreate stands. */
 const SHOWN = 10;
@@ -41,7 +43,7 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
   let patterns: PatternSearch | undefined;
   let open = lp !== undefined && to.kinds.length > 0;
   const pieces = to.kinds.reduce((sum, { quantity }) => sum + quantity, 0);
-  const alike = pieces >= ALIKE * to.kinds.length;
+  const copies = pieces / to.kinds.length;
   let steps = 0;
   let turns = 0;
   let shows = 0;
@@ -64,7 +66,8 @@ export function startSheets(problem: SheetProblem, { seed, lp }: SheetMeans): Cu
   /** A step of the patterns; false when it is not their turn. */
   function byPatterns(): boolean {
     if (!lp || !open || steps <= ALONE || ruin.merits.missing > 0) return false;
-    turns += alike ? TURNS.alike : steps > FIRST_STEPS ? TURNS.later : TURNS.atFirst;
+    turns +=
+      copies >= ALIKE ? TURNS.alike : copies >= SOME ? TURNS.some : steps > FIRST_STEPS ? TURNS.later : TURNS.atFirst;
     if (turns < 1) return false;
     turns -= 1;
     patterns ??= startPatterns(to, { lp, seed });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../../src/cutting/sheets/cell';
+import { type Chance, chanceOf } from '../../../src/cutting/sheets/chance';
 import { fewerCuts } from '../../../src/cutting/sheets/fewer-cuts';
 import { firstCells } from '../../../src/cutting/sheets/first';
 import { type Scaled, scaled } from '../../../src/cutting/sheets/scaled';
@@ -43,6 +44,43 @@ const largest = (cell: Cell, { kerf, leastOffcut: [long, short] }: Scaled): numb
         : 0,
     ),
   );
+
+/** Whether every part reaches over the whole of what it is cut from, and all of them have room. */
+function fits(cell: Cell): boolean {
+  if (cell.kind !== 'cut') return true;
+  const across = cell.way === 'across';
+  const sum = cell.parts.reduce((all, { length, width }) => all + (across ? length : width), 0);
+  return (
+    sum <= (across ? cell.length : cell.width) &&
+    cell.parts.every((part) => (across ? part.width === cell.width : part.length === cell.length) && fits(part))
+  );
+}
+
+type Way = 'along' | 'across';
+
+/** A rectangle cut up in tens by chance, one way and the other in turn: many parts are cut at the same places. Kinds are those of `TENS`. */
+function grown(length: number, width: number, way: Way, chance: Chance, depth = 0): Cell {
+  const side = way === 'along' ? width : length;
+  if (side <= 10 || depth === 5 || (depth > 1 && chance.below(3) === 0)) {
+    const kind = TENS.findIndex((one) => one.length === length && one.width === width);
+    return kind < 0 || chance.below(4) === 0 ? left(length, width) : alone(kind, length, width);
+  }
+  const step = 10 * (1 + chance.below(Math.min(3, side / 10 - 1)));
+  const other = way === 'along' ? 'across' : 'along';
+  const again = chance.below(1000);
+  const parts: Cell[] = [];
+  for (let from = 0; from < side; from += step) {
+    const size = Math.min(step, side - from);
+    const own = chance.below(2) === 0 ? chanceOf(again) : chance;
+    parts.push(
+      way === 'along' ? grown(length, size, other, own, depth + 1) : grown(size, width, other, own, depth + 1),
+    );
+  }
+  return cut(way, length, width, ...parts);
+}
+const TENS = [10, 20, 30, 40, 50, 60, 70, 80, 90, 100].flatMap((length) =>
+  [10, 20, 30, 40, 50, 60].map((width) => ({ length, width })),
+);
 
 describe('fewer cuts', () => {
   // Two of 40 × 50 and one of 15 × 50 of a sheet of 100 × 60.
@@ -92,6 +130,33 @@ describe('fewer cuts', () => {
     const after = fewerCuts(cut('across', 3000, 60, ...columns), long);
     expect(after).toMatchObject({ way: 'along', parts: [{ way: 'across' }, left(3000, 10)] });
     expect(cuts(after)).toBe(1000);
+  });
+
+  it(`holds the same pieces in whatever is cut up in tens, each part spanning what it is cut from (seed ${SEED})`, () => {
+    // In the order of the list: places in it are what `grown` calls the kinds.
+    const tens = scaled(sheetProblem(TENS.map(({ length, width }) => piece(length, width, 50))));
+    const kindOf = TENS.map(({ length, width }) =>
+      tens.kinds.findIndex((kind) => kind.length === length && kind.width === width),
+    );
+    const renamed = (cell: Cell): Cell => {
+      if (cell.kind === 'cut') return { ...cell, parts: cell.parts.map(renamed) };
+      return cell.kind === 'piece' ? { ...cell, piece: kindOf[cell.piece] } : cell;
+    };
+    let fewer = 0;
+    fc.assert(
+      fc.property(fc.nat(), fc.constantFrom<Way>('along', 'across'), (seed, way) => {
+        const tidy = tidied(renamed(grown(100, 60, way, chanceOf(seed))), tens);
+        const after = fewerCuts(tidy, tens);
+        expect(fits(after)).toBe(true);
+        expect(pieces(after)).toEqual(pieces(tidy));
+        expect(cuts(after)).toBeLessThanOrEqual(cuts(tidy));
+        expect(stagesOf(after, false)).toBeLessThanOrEqual(stagesOf(tidy, false));
+        expect(largest(after, tens)).toBeGreaterThanOrEqual(largest(tidy, tens));
+        if (cuts(after) < cuts(tidy)) fewer++;
+      }),
+      { seed: SEED, numRuns: 500 },
+    );
+    expect(fewer).toBeGreaterThan(0);
   });
 
   it(`holds the same pieces, with no more cuts and stages and no smaller offcut (seed ${SEED})`, () => {
