@@ -67,13 +67,16 @@ export function cheapening(known: Known, chance: Chance): Cheapening {
     since = 0;
   }
 
-  function taken(): void {
+  /** Whether a better way of cutting was taken over. */
+  function taken(): boolean {
     if (walk.value < least) {
       least = walk.value;
       since = 0;
     }
     const { missing } = known.merits;
-    if ((tally.missing < missing || (missing === 0 && tally.missing === 0)) && takeFrom(forest, walk, known)) lower();
+    const better = (tally.missing < missing || (missing === 0 && tally.missing === 0)) && takeFrom(forest, walk, known);
+    if (better) lower();
+    return better;
   }
 
   lower();

@@ -41,8 +41,6 @@ export function gathering(known: Known, chance: Chance): () => void {
       aim.budget = cost + NOISE;
       walk.begin(aim);
     }
-    goOn(walk, () => {
-      if (tally.missing === 0 && offcut() > known.merits.offcut) takeFrom(forest, walk, known);
-    });
+    goOn(walk, () => tally.missing === 0 && offcut() > known.merits.offcut && takeFrom(forest, walk, known));
   };
 }

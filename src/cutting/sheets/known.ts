@@ -58,8 +58,11 @@ const WORK = 1_000_000;
 /** Steps of a walk in it, at most. */
 const STEPS = 5_000;
 
-/** Walks for about 10 ms; `taken` is called after each step that was taken. */
-export function goOn(walk: Walk, taken: () => void): void {
+/**
+ * Walks for about 10 ms; `taken` is called after each step that was taken, and says whether that was as much work as the rest of them (a whole way
+ * of cutting was written down, say): then it is enough for now.
+ */
+export function goOn(walk: Walk, taken: () => boolean): void {
   const end = walk.fit.looked + WORK;
-  for (let i = 0; i < STEPS && walk.fit.looked < end; i++) if (walk.step()) taken();
+  for (let i = 0; i < STEPS && walk.fit.looked < end; i++) if (walk.step() && taken()) return;
 }

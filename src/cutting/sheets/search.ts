@@ -23,7 +23,7 @@ const ALONE = 8;
  * pieces are alike, and patterns go on where it ends; with some pieces of a kind patterns are the better ones from the beginning, and with
  * many of a kind, where many sheets are alike too, they are better by far.
  */
-const TURNS = { atFirst: 1 / 4, later: 1 / 2, some: 2 / 3, alike: 4 / 5 };
+const TURNS = { atFirst: 1 / 4, later: 1 / 2, some: 2 / 3, alike: 9 / 10 };
 /** Steps after which it is later: about three seconds. */
 const FIRST_STEPS = 300;
 /** Copies of a kind, on the average, from which on there are some of a kind, and from which on pieces are called alike. */

@@ -12,6 +12,9 @@ const MOST_PER_BAR = 4;
 /** With more kinds a single answer of the solver can take seconds. */
 const MOST_KINDS = 500;
 
+/** Units of length in a bar, at most: tables have a place for each. */
+const MOST_CAPACITY = 1_000_000;
+
 /** Fills listed, and places looked at. */
 const MOST_LISTED = 200_000;
 const MOST_PLACES = 100;
@@ -82,7 +85,7 @@ function evenBars({ kinds, sources, plain }: Task): number | undefined {
     pieces += kind.copies.length;
   }
   const bars = size / capacity;
-  const isEven = capacity === most && Number.isInteger(bars) && bars <= count;
+  const isEven = capacity === most && capacity <= MOST_CAPACITY && Number.isInteger(bars) && bars <= count;
   return isEven && pieces <= MOST_PER_BAR * bars && kinds.length <= MOST_KINDS ? bars : undefined;
 }
 
