@@ -60,10 +60,13 @@ export function totalText(plans: readonly CutDone['plan'][]): string {
   return `all stuffs: cost ${pounds(cost)}, ${howGood({ cost, bound, proven }, pounds)}\n`;
 }
 
+/** Noise of a share of the cost, which is rounded up. */
+const NOISE = 1e-9;
+
 function howGood({ cost, bound, proven }: Pick<CutDone['plan'], 'cost' | 'bound' | 'proven'>, money: Money): string {
   if (proven) return 'proven best';
   if (bound <= 0) return 'no bound known';
-  return `nothing costs less than ${money(bound)}: at most ${(100 * (cost / bound - 1)).toFixed(1)} % above, and longer (--seconds) may find better`;
+  return `nothing costs less than ${money(bound)}: at most ${Math.ceil(1000 * (cost / bound - 1) - NOISE) / 10} % above, and longer (--seconds) may find better`;
 }
 
 function fetched(

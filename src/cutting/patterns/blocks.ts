@@ -14,8 +14,8 @@ export interface Wanted {
 }
 
 /**
- * The stack led by a variant in a strip of this height: as many of it as stand there, and what may lie on them, the dearest first. Takes
- * nothing away. Undefined where it does not fit or is not wanted.
+ * Makes the stack led by a variant in a strip of a height, from what is left of each kind: as many of it as stand there, and what may lie on them, the
+ * dearest first. Takes nothing away. Undefined where it does not fit or is not wanted.
  */
 export type Stacker = (lead: number, high: number, left: Int32Array) => Block | undefined;
 

@@ -14,7 +14,10 @@ const ALMOST = 0.95;
 const PARTS = 12;
 /** Patterns at hand worth less than this, as a part of their price, are not thought of: they seldom come in, and cost time. By trial. */
 const USEFUL = 0.8;
-/** What needs no more sheets than this is tried with every choice of sheets, each as a small tree. */
+/**
+ * What needs no more sheets than this is tried with every choice of sheets, each as a small tree; where that ends in nothing the dive does too, for to
+ * take patterns one by one would find no more.
+ */
 const FEW_SHEETS = 4.4;
 
 /**

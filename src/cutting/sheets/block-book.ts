@@ -2,8 +2,8 @@ import type { Kind } from './scaled';
 
 /** Bits of a word that are used: fields must not reach the sign. */
 const BITS = 30;
-/** Words held by blocks at most, which bounds the memory: 32 MB, and twice as much again in rows. */
-const MOST_WORDS = 8e6;
+/** Words held by blocks at most, which bounds the memory: 8 MB, and up to five times as much in rows. */
+const MOST_WORDS = 2e6;
 /** Blocks at most. */
 const MOST_BLOCKS = 400_000;
 

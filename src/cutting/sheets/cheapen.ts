@@ -43,9 +43,13 @@ export function cheapening(known: Known, chance: Chance): Cheapening {
   let least = Number.POSITIVE_INFINITY;
   let since = 0;
 
-  /** Begins below what is known now. */
+  /** Nothing costs less: below that there is nothing to begin with. */
+  const isLeast = (): boolean => known.merits.missing === 0 && known.merits.cost <= known.bound + 2 * NOISE;
+
+  /** Begins below what is known now, where there is anything. */
   function lower(): void {
     goal = known.merits;
+    if (isLeast()) return;
     const whole = goal.missing === 0;
     aim.budget = whole ? goal.cost - 2 * NOISE : Number.POSITIVE_INFINITY;
     mixes = whole ? mixesOf(scaled, aim.budget, area).map((caps) => ({ caps })) : [];
@@ -84,6 +88,7 @@ export function cheapening(known: Known, chance: Chance): Cheapening {
     step() {
       const { missing, cost } = known.merits;
       if (missing < goal.missing || cost < goal.cost - NOISE) lower();
+      if (isLeast()) return;
       goOn(walk, taken);
       // The mixes with most area come up more often.
       if (++since > PATIENCE && mixes.length > 1)
@@ -97,7 +102,7 @@ export function cheapening(known: Known, chance: Chance): Cheapening {
 function keepWithin(forest: Forest, chance: Chance, { budget, caps }: Aim): void {
   const { memory: M, at, tally } = forest;
   forest.unmarked();
-  for (;;) {
+  while (M[at.roots] > 0) {
     const over = caps ? caps.findIndex((cap, sheet) => M[at.used + sheet] > cap) : -1;
     if (over < 0 && tally.cost <= budget) return;
     const roots = Array.from(M.subarray(at.roots + 1, at.roots + 1 + M[at.roots]));

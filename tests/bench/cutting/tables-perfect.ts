@@ -7,7 +7,7 @@ import { WAYS, type Way } from './tables-sheets';
 
 type Row = Files['hopper_t_perfect.json'];
 
-/** As many pieces as must be solved exactly in four sets of five. */
+/** Sets of up to so many pieces are counted: larger ones have too many blocks. */
 const UP_TO = 49;
 
 interface Done {

@@ -5,7 +5,7 @@ import { quickest } from '../../../src/cutting/bars/first';
 import { fullBars } from '../../../src/cutting/bars/full';
 import { fillTable } from '../../../src/cutting/bars/full/fill-table';
 import { fillAt, fillsWithin, listFills, WIDTH } from '../../../src/cutting/bars/full/fills';
-import { ledgerOf } from '../../../src/cutting/bars/ledger';
+import { type Ledger, ledgerOf } from '../../../src/cutting/bars/ledger';
 import { taskOf } from '../../../src/cutting/bars/task';
 import { type LpSolver, loadLp } from '../../../src/cutting/lp';
 import type { BarPlan } from '../../../src/vocabulary/cut-plan';
@@ -136,6 +136,58 @@ describe(`full bars (seed ${SEED})`, () => {
     const best = bestOf(problem, 150);
     expect(faultsOf(problem, best)).toEqual([]);
     expect(best).toMatchObject({ cost: 65, proven: true });
+  });
+
+  /** Whatever is offered holds every piece once, in so many bars. */
+  function offersWhole(capacity: number, quantities: ReadonlyMap<number, number>, number: number, seed: number): void {
+    const pieces = [...quantities].map(([length, quantity]) => ({ length, quantity }));
+    const task = taskOf({ kind: 'bars', kerf: 0, trim: 0, stock: [{ length: capacity, price: 1 }], pieces });
+    const every = task.kinds.map(({ copies }) => copies.length);
+    const ledger: Ledger = {
+      ...ledgerOf(task, quickest(task)),
+      below: () => Number.POSITIVE_INFINITY,
+      offer({ bars }) {
+        const left = [...every];
+        for (const { times } of bars) for (const [kind, n] of times) left[kind] -= n;
+        expect(left.every((n) => n === 0)).toBe(true);
+        expect(bars).toHaveLength(number);
+      },
+    };
+    ended(fullBars(task, ledger, lp, seed));
+  }
+
+  it('are not chosen oftener than there are pieces for all of them', () => {
+    // Fills of which each had pieces enough, and together they had not.
+    const told = '1×2 5×2 17×3 23×1 29×1 10×4 2×2 3×2 4×2 8×1 31×1 25×1 11×1 7×2 13×3 6×2 18×2 14×2 16×1 21×1';
+    offersWhole(46, new Map(told.split(' ').map((one) => one.split('×').map(Number) as [number, number])), 9, 2202);
+  });
+
+  it('are offered with every piece once, however poor the first plan was', () => {
+    const cutBar = fc.record({
+      capacity: fc.integer({ min: 8, max: 48 }),
+      cuts: fc.array(fc.array(fc.double({ min: 0, max: 0.7, noNaN: true }), { minLength: 1, maxLength: 3 }), {
+        minLength: 2,
+        maxLength: 10,
+      }),
+    });
+    fc.assert(
+      fc.property(cutBar, fc.nat(1000), ({ capacity, cuts }, seed) => {
+        const quantities = new Map<number, number>();
+        const put = (length: number): void => void quantities.set(length, (quantities.get(length) ?? 0) + 1);
+        for (const shares of cuts) {
+          let room = capacity;
+          for (const share of shares) {
+            const length = Math.min(room - 1, 1 + Math.floor(share * room));
+            if (length < 1) continue;
+            put(length);
+            room -= length;
+          }
+          put(room);
+        }
+        offersWhole(capacity, quantities, cuts.length, seed);
+      }),
+      { seed: SEED, numRuns: 60 },
+    );
   });
 
   it('are not where pieces come out even but cannot lie so', () => {

@@ -130,6 +130,20 @@ describe('sheets by ruin and recreate', () => {
       ]);
   });
 
+  it('has nothing left to better where all comes to lie on what is free', () => {
+    const problem = sheetProblem([piece(20, 48, 7, { turnable: true }), piece(20, 40, 3)], {
+      stock: [
+        { length: 200, width: 120, price: 10 },
+        { length: 90, width: 70, price: 0, count: 2 },
+      ],
+      stages: 2,
+      longestCut: 148,
+    });
+    const search = startSheets(problem, { seed: 926 });
+    for (let i = 0; i < 40; i++) search.step();
+    expect(search.best).toMatchObject({ cost: 0, proven: true, unplaced: [] });
+  });
+
   it('takes over what is offered, if it is better', () => {
     const turnable = { turnable: true };
     const pieces = [piece(61, 37, 5), piece(37, 23, 9, turnable), piece(29, 19, 14), piece(47, 13, 8, turnable)];

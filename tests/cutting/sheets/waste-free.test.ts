@@ -5,7 +5,7 @@ import { scaled } from '../../../src/cutting/sheets/scaled';
 import { startSheets } from '../../../src/cutting/sheets/search';
 import { startWasteFree } from '../../../src/cutting/sheets/waste-free';
 import type { SheetPlan } from '../../../src/vocabulary/cut-plan';
-import type { SheetPiece, SheetProblem } from '../../../src/vocabulary/cut-problem';
+import type { SheetPiece, SheetProblem, SheetStock } from '../../../src/vocabulary/cut-problem';
 import { SEED } from '../../base/seed';
 import { verify } from '../verifier';
 import { cutUp, type Sides } from './cut-up';
@@ -42,6 +42,45 @@ function fills([length, width]: Sides, pieces: readonly SheetPiece[]): boolean {
     if (fills([length, y], one) && fills([length, width - y], other)) return true;
   }
   return false;
+}
+
+/** Whether pieces can be cut from a rectangle from edge to edge, by trying every cut and every way to share them out. */
+function canBeCut([length, width]: Sides, pieces: readonly SheetPiece[]): boolean {
+  if (pieces.length === 0) return true;
+  if (pieces.reduce((sum, { length: l, width: w }) => sum + l * w, 0) > length * width) return false;
+  if (pieces.length === 1) {
+    const [{ length: l, width: w, turnable }] = pieces;
+    return (l <= length && w <= width) || (turnable === true && w <= length && l <= width);
+  }
+  for (let share = 1; share < 2 ** (pieces.length - 1); share++) {
+    const [one, rest] = [1, 0].map((which) => pieces.filter((_, i) => ((share >> i) & 1) === which));
+    for (let x = 1; x < length; x++) if (canBeCut([x, width], one) && canBeCut([length - x, width], rest)) return true;
+    for (let y = 1; y < width; y++) if (canBeCut([length, y], one) && canBeCut([length, width - y], rest)) return true;
+  }
+  return false;
+}
+
+/** The least that a choice of sheets costs from which all can be cut, or `upTo` if none below costs less. */
+function leastByTrying(pieces: readonly SheetPiece[], stock: readonly SheetStock[], upTo: number): number {
+  let least = upTo;
+  const go = (left: readonly SheetPiece[], used: readonly number[], cost: number): void => {
+    if (cost >= least) return;
+    if (left.length === 0) least = cost;
+    else
+      stock.forEach(({ length, width, price, count = 9 }, s) => {
+        if (used[s] >= count || cost + price >= least) return;
+        for (let share = 1; share < 2 ** left.length; share++) {
+          const [one, rest] = [1, 0].map((which) => left.filter((_, i) => ((share >> i) & 1) === which));
+          if (canBeCut([length, width], one)) go(rest, used.with(s, used[s] + 1), cost + price);
+        }
+      });
+  };
+  go(
+    pieces,
+    stock.map(() => 0),
+    0,
+  );
+  return least;
 }
 
 const shares = (most: number): fc.Arbitrary<number[]> =>
@@ -83,6 +122,42 @@ describe(`sheets without waste (seed ${SEED})`, () => {
       }),
       { seed: SEED, numRuns: 60 },
     );
+  });
+
+  it('never says that more must be spent than some way of cutting costs, whatever the sheets', () => {
+    const side = (most: number) => fc.integer({ min: 1, max: most });
+    const lot = fc.record({
+      sheet: fc.tuple(fc.integer({ min: 3, max: 6 }), fc.integer({ min: 3, max: 5 })),
+      other: fc.option(
+        fc.record({ more: fc.tuple(fc.nat(2), fc.nat(2)), price: fc.integer({ min: 3, max: 14 }), count: side(2) }),
+      ),
+      number: side(2),
+      sizes: fc.array(fc.tuple(side(6), side(5), fc.boolean()), { minLength: 12, maxLength: 24 }),
+    });
+    let raised = 0;
+    fc.assert(
+      fc.property(lot, ({ sheet: [length, width], other, number, sizes }) => {
+        // Taken as long as they don't exceed the area of so many sheets: what fills it exactly is of interest.
+        let room = number * length * width;
+        const pieces = sizes.flatMap(([l, w, turnable]) => {
+          if (l > length || w > width || l * w > room || room === 0) return [];
+          room -= l * w;
+          return [piece(l, w, 1, { turnable })];
+        });
+        if (room > 0 || pieces.length > 6) return;
+        const [x, y] = other?.more ?? [0, 0];
+        const more = other ? [{ length: length + x, width: width + y, price: other.price, count: other.count }] : [];
+        const stock = [{ length, width, price: 10 }, ...more];
+        const to = scaled(sheetProblem(pieces, { stock }));
+        const search = startWasteFree(to, boundOf(to));
+        while (search?.step());
+        if (!search || search.bound <= boundOf(to)) return;
+        raised++;
+        expect(leastByTrying(pieces, stock, search.bound)).toBeGreaterThanOrEqual(search.bound - 1e-9);
+      }),
+      { seed: SEED, numRuns: 3000 },
+    );
+    expect(raised).toBeGreaterThan(0);
   });
 
   it('knows that a wheel about a middle can not be cut from one sheet from edge to edge', () => {

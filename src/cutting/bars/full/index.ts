@@ -4,6 +4,7 @@ import type { Ledger } from '../ledger';
 import type { Pattern, Task } from '../task';
 import { fillTable } from './fill-table';
 import { type Fill, fillsWithin, listFills, suffices } from './fills';
+import { NEARLY } from './nearly';
 import { type Relaxed, relaxedChoice } from './relaxed';
 
 /** Where a bar holds more pieces than this on average, full bars are too many to be listed, and easily found otherwise. */
@@ -21,9 +22,6 @@ const MOST_PLACES = 100;
 
 /** Of the bars cut on a way that came to nothing, how many are cut again so on the next. */
 const KEPT = 0.75;
-
-/** An amount that is whole but for the solver's rounding. */
-const NEARLY = 1e-6;
 
 /** A place on the way: what is cut already, and what is still to be cut. */
 interface Place {
@@ -63,13 +61,11 @@ export function* fullBars(task: Task, ledger: Ledger, lp: LpSolver, seed: number
     }
     if (n === 0) start = { ...start, known: relaxed.fills };
     const nearest = nearestIn(relaxed);
-    const whole = wholeIn(relaxed);
-    if (nearest === undefined) {
-      const cut = [...place.fixed, ...whole];
-      ledger.offer({ bars: cut.map(patternOf), missing: left.map(() => 0) });
+    place = cutFrom({ ...place, listed, known: relaxed.fills }, [...wholeIn(relaxed), ...(nearest ? [nearest] : [])]);
+    if (place.left.every((n) => n === 0)) {
+      ledger.offer({ bars: place.fixed.map(patternOf), missing: left.map(() => 0) });
       return;
     }
-    place = cutFrom({ ...place, listed, known: relaxed.fills }, [...whole, nearest]);
   }
 }
 
@@ -103,12 +99,16 @@ function nearestIn({ fills, amounts }: Relaxed): Fill | undefined {
   return fills[nearest];
 }
 
-/** The place where these are cut too. */
-function cutFrom(place: Place, taken: readonly Fill[]): Place {
+/** The place where these are cut too, one after the other as long as there is enough left for them: what is chosen in parts need not go together. */
+function cutFrom(place: Place, chosen: readonly Fill[]): Place {
   const left = [...place.left];
-  for (const fill of taken) for (const kind of fill) left[kind]--;
-  const known = place.known.filter((fill) => suffices(fill, left));
-  return { ...place, fixed: [...place.fixed, ...taken], left, known };
+  const fixed = [...place.fixed];
+  for (const fill of chosen) {
+    if (!suffices(fill, left)) continue;
+    for (const kind of fill) left[kind]--;
+    fixed.push(fill);
+  }
+  return { ...place, fixed, left, known: place.known.filter((fill) => suffices(fill, left)) };
 }
 
 function patternOf(fill: Fill): Pattern {

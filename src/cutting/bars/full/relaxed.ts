@@ -2,10 +2,8 @@ import type { LpSolver } from '../../lp';
 import type { Fills } from './fill-table';
 import { type Fill, fillAt, NONE, WIDTH } from './fills';
 import { gainful } from './gainful';
+import { NEARLY } from './nearly';
 import { sharpened } from './sharpen';
-
-/** A sum that is nothing but for the solver's rounding. */
-const NEARLY = 1e-6;
 
 /** Fills that are added in one round, and in one of sharpening; and in how many of them a kind may lie. */
 const MOST_ADDED = 150;

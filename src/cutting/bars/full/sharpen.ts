@@ -1,7 +1,5 @@
 import type { Master } from '../../lp';
-
-/** A piece left out, in parts, that is the solver's rounding. */
-const NEARLY = 1e-6;
+import { NEARLY } from './nearly';
 
 /** What leaving out a piece costs: too much to be worth it, where a fill gains 1 at the most. */
 const NEVER_OUT = 100;
