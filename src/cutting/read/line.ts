@@ -108,6 +108,11 @@ function timesOf(text: string, ways: LineWays): Line {
   const wanted = ways.wide ? 2 : 1;
   if (measures.length !== wanted && measures.length !== wanted + 1)
     throw new Unreadable(`${measures.length} measures; ${wanted} and a number of pieces before are understood`);
+  // After a name the number of pieces may stand before the sizes or after them.
+  if (measures.length > wanted && before !== '' && Number(last) < Number(first))
+    throw new Unreadable(
+      `is ${first} or ${last} the number of pieces? The number first and the name last, or parted by commas, is plain`,
+    );
   const [quantity, ...sizes] = measures.length > wanted ? measures : ['1', ...measures];
   const [length, width] = sizes.map((size) => lengthOf(size, ways.units));
   const name = before || after;

@@ -17,6 +17,10 @@ export const CAUTIONS: readonly string[] = [
   'The first piece of each setting is measured before the others are cut.',
 ];
 
+/** Where panels are sawn over size, by so much on each side, mm. */
+export const oversizeCaution = (mm: number): string =>
+  `Some panels are sawn ${mm} mm over on each side: trim them, and strips to be moulded, to the finished sizes of the parts list before edges are moulded, bevelled and grooved.`;
+
 /** For the router, where something passes it. */
 export const ROUTER_CAUTION =
   'Router: feed against the turn of the cutter, guard and hold-downs on; narrow strips are run long and cut to length afterwards.';

@@ -1,7 +1,7 @@
 import type { Part } from '../../vocabulary/part';
 import type { Settings } from '../../vocabulary/set-up';
 import { bevelSetUps, profileSetUps, workSetUps } from './bench';
-import { CAUTIONS, ROUTER_CAUTION } from './care';
+import { CAUTIONS, oversizeCaution, ROUTER_CAUTION } from './care';
 import { grooveSetUps } from './grooves';
 import { piecesMade } from './pieces-made';
 import { barsWork, type PlannedBatch, setUpsOf, sheetWork } from './saws';
@@ -23,7 +23,7 @@ export function settingsOf(
   parts: readonly Part[] = [],
   { blockKerf, patience }: SettingsOptions = {},
 ): Settings {
-  const { strips, blocks, uncutEnds } = piecesMade(planned, parts, blockKerf);
+  const { strips, blocks, uncutEnds, oversize } = piecesMade(planned, parts, blockKerf);
   const sheets = setUpsOf(sheetWork(planned), 'panel saw', patience);
   const isWide = ({ batch }: PlannedBatch): boolean => batch.saw === 'panel saw';
   const narrow = setUpsOf(
@@ -46,6 +46,10 @@ export function settingsOf(
     work: workSetUps(parts),
     moves: sheets.moves + narrow.moves + wide.moves,
     movesAsDrawn: sheets.movesAsDrawn + narrow.movesAsDrawn + wide.movesAsDrawn,
-    cautions: [...CAUTIONS, ...(profiles.length + grooves.length > 0 ? [ROUTER_CAUTION] : [])],
+    cautions: [
+      ...CAUTIONS,
+      ...(oversize > 0 ? [oversizeCaution(oversize)] : []),
+      ...(profiles.length + grooves.length > 0 ? [ROUTER_CAUTION] : []),
+    ],
   };
 }

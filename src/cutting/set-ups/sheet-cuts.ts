@@ -3,7 +3,7 @@ import type { SheetProblem } from '../../vocabulary/cut-problem';
 import type { Freed, SheetCut, SheetCuts } from '../../vocabulary/set-up';
 import { freedOf } from './freed';
 import { schedule } from './schedule';
-import { heldBy, type PartCut, SAME, treeCuts } from './tree-cuts';
+import { heldBy, type PartCut, SAME, sideOf, treeCuts } from './tree-cuts';
 import { trimCuts, trimOf } from './trims';
 import { dialOf, type Line, needsOf, type Task, type Work } from './work';
 
@@ -79,24 +79,31 @@ function partCut({ node, part, level, frees }: PartCut, root: CutTree, saw: Saw)
   const { kerf, trim, longestCut } = saw;
   const { x, y, length, width } = node.parts[part];
   const across = node.way === 'across';
+  // What is left over may be off by a tooth; what lies beyond it may not, and bears on the fence if it is the last.
+  const last = node.parts[part + 1];
+  const beyond = node.parts[part].kind === 'left' && frees.length > 1 && last?.kind !== 'left' ? last : undefined;
   const panel = across
     ? { x, y: node.y, length: node.x + node.length - x, width: node.width }
     : { x: node.x, y, length: node.length, width: node.y + node.width - y };
-  const atEdge = across ? x - root.x <= SAME : y - root.y <= SAME;
-  const made = across ? x + length : y + width;
+  const edgeOf = (gap: number): SheetCut['against']['edge'] =>
+    gap > SAME ? 'cut' : trim > SAME ? 'trimmed' : 'bought';
+  const low = { side: 'low', edge: edgeOf(across ? x - root.x : y - root.y) } as const;
+  const far = across ? root.x + root.length - node.x - node.length : root.y + root.width - node.y - node.width;
+  const end = across ? x + length : y + width;
+  const made = beyond ? (across ? beyond.x : beyond.y) : end;
   const cutLength = across ? node.width : node.length;
   return {
     what: across ? 'cross-cut' : 'rip',
     way: node.way,
     panel,
-    fence: across ? length : width,
-    against: { side: 'low', edge: !atEdge ? 'cut' : trim > SAME ? 'trimmed' : 'bought' },
+    fence: sideOf(beyond ?? { length, width }, node.way),
+    against: beyond ? { side: 'high', edge: edgeOf(far) } : low,
     line: across
       ? { x1: made, y1: node.y, x2: made, y2: node.y + node.width }
       : { x1: node.x, y1: made, x2: node.x + node.length, y2: made },
     kerf: across
-      ? { x: made, y: node.y, length: kerf, width: node.width }
-      : { x: node.x, y: made, length: node.length, width: kerf },
+      ? { x: end, y: node.y, length: kerf, width: node.width }
+      : { x: node.x, y: end, length: node.length, width: kerf },
     length: cutLength,
     tooLong: cutLength > longestCut + SAME,
     frees: frees.map(freedOf),

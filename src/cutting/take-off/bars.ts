@@ -94,6 +94,7 @@ export function blankBars(
   });
   const frame = {
     kerf: tools.sawKerf,
+    // A blank is made up with square ends.
     trim: 0,
     section: {
       width,

@@ -39,6 +39,7 @@ describe('a list of pieces for sheets', () => {
     ['6 x 782 x 732 12 shelf', /'12' after the measures/],
     ['a 6 x 782 x 732 b', /a name before and one after/],
     ['2 x 3 x 4 x 5', /4 measures; 2 and a number/],
+    ['shelf 500 x 380 x 2', /is 500 or 2 the number of pieces\?/],
     ['shelf, 0, 300', /0 mm; sizes are from 0\.1 to 2000000 mm/],
     ['shelf, 782', /no width/],
     ['shelf', /no length/],

@@ -37,6 +37,15 @@ describe('the set-ups of a whole counter', () => {
     expect(sorted(blocks)).toEqual(sorted(strips.flatMap((marks) => (marks.length > 1 ? marks : []))));
   });
 
+  it('say that what is sawn over size is trimmed, and how much', () => {
+    const { job, parts } = made;
+    const over = { ...made, job: { ...job, cutting: { ...job.cutting, oversizeOn: 'all', oversize: 4 } } } as const;
+    const plans = cutBatches(over, []).batches.map((batch) => ({ batch, plan: planOf(batch) }));
+    const trimmed = (said: readonly string[]) => said.filter((words) => words.includes('over on each side'));
+    expect(trimmed(settingsOf(plans, parts, { patience: 0 }).cautions)).toEqual([expect.stringMatching(/ 4 mm over/)]);
+    expect(trimmed(settings.cautions)).toEqual([]);
+  });
+
   it('run every groove once and mould every edge once', () => {
     const grooves = settings.grooves.flatMap(({ passes }) => passes.map(({ mark, groove }) => `${mark} ${groove}`));
     const own = made.parts.flatMap((part) => part.grooves.map((_, i) => `${part.mark} ${i + 1}`));

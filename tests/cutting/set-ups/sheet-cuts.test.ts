@@ -7,7 +7,7 @@ import { verify } from '../verifier/index';
 import { stagesOf } from '../verifier/tree';
 import { anySheets } from './random-plans';
 import { replay, sorted } from './replayed';
-import { on, plan, problem } from './worked';
+import { left, on, plan, problem } from './worked';
 
 describe('the cuts of a sheet', () => {
   it('worked by hand: trims, three rips, cross-cuts by their stop, a last rip', () => {
@@ -52,6 +52,22 @@ describe('the cuts of a sheet', () => {
     expect(kinds(15)).toEqual(['piece', 'left']);
     const [first] = cuts;
     expect([first.takes, first.length, first.kerf]).toEqual([10, 2440, { x: 0, y: 6, length: 2440, width: 4 }]);
+  });
+
+  it('set what is wanted, not what is left over before it', () => {
+    const one: SheetProblem = { ...problem, pieces: [{ length: 1000, width: 1200, quantity: 1 }] };
+    const sheet = { kind: 'cut', x: 10, y: 10, length: 2420, width: 1200, way: 'across' } as const;
+    const parts = [left(10, 10, 1416, 1200), on(0, 1430, 10, 1000, 1200)];
+    const moved = { stock: 0, tree: { ...sheet, parts }, pieces: [on(0, 1430, 10, 1000, 1200)], stages: 1 };
+    const [{ cuts }] = cutsOf(one, { ...plan, sheets: [moved] });
+    expect(verify(one, { ...plan, sheets: [moved] })).toEqual([]);
+    expect(cuts.at(-1)).toMatchObject({
+      fence: 1000,
+      against: { side: 'high', edge: 'trimmed' },
+      line: { x1: 1430, x2: 1430 },
+      kerf: { x: 1426, length: 4 },
+    });
+    expect(cuts.at(-1)?.frees.map(({ kind }) => kind)).toEqual(['left', 'piece']);
   });
 
   it('longer than the saw cuts are marked', () => {

@@ -30,7 +30,7 @@ export const on = (piece: number, x: number, y: number, length: number, width: n
   piece,
   turned: false,
 });
-const left = (x: number, y: number, length: number, width: number): Leftover => ({
+export const left = (x: number, y: number, length: number, width: number): Leftover => ({
   kind: 'left',
   x,
   y,
