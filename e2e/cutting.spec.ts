@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { serious } from './support/axe';
-import { card, drawn, openNew, runLength, type } from './support/board';
+import { card, DEMO, drawn, openFile, openNew, runLength, type } from './support/board';
 
 /** The batches, each with what is said of it. */
 const batches = (page: Page): Locator => page.getByRole('list', { name: 'Stuff to be cut' }).getByRole('button');
@@ -120,4 +120,46 @@ test('a long list is turned over by pages, and its cuts come in order', async ({
   await expect(page.locator('.cut-now')).toContainText('Cut 60 of');
   await expect(page.getByRole('navigation', { name: 'Pages of cuts' })).toContainText('Page 1 of');
   await test.step('nobody is shut out', async () => expect(await serious(page, '.cutting')).toEqual([]));
+});
+
+test('what is cut stays when nothing on it is wanted any more, and one job is not compared with another', async ({
+  page,
+}) => {
+  await openNew(page);
+  await page.keyboard.press('c');
+  const planned = async () => (await batches(page).allTextContents()).every((text) => /£\d/.test(text));
+  await expect.poll(planned).toBe(true);
+  const total = page.getByRole('region', { name: 'The whole job' });
+  await expect(total).toContainText(/All stuffs: £\d/);
+  await batches(page).filter({ hasText: 'MDF 25' }).click();
+  await expect(cost(page)).toContainText('1 sheet, £47.00');
+  await page.getByLabel('Cut already').check();
+  await type(page.getByLabel('Plinth height', { exact: true }), '160');
+  await expect(cost(page)).toContainText('2 sheets, £94.00');
+  await expect(page.locator('.plan-head')).toContainText('Sheet 1 is cut already; nothing on it is wanted any more');
+  await expect(page.getByLabel('Cut already; nothing on it is wanted any more')).toBeChecked();
+  await expect(page.locator('.plan-head .fetch')).toHaveText('Fetch 2 sheets 2440 × 1220 at £47.00 (1 cut already)');
+  await total.getByRole('button', { name: 'What to fetch' }).click();
+  const list = page.getByRole('dialog', { name: 'What to fetch' });
+  await expect(list.getByRole('row', { name: /^MDF 25/ })).toContainText('£94.00');
+  await test.step('nobody is shut out', async () => expect(await serious(page, 'dialog')).toEqual([]));
+  await page.keyboard.press('Escape');
+  // Its leftovers go into the rack; taken back, it is not said any longer.
+  await page.getByRole('button', { name: 'Plan is cut' }).click();
+  await expect(page.getByText(/^Put into the rack: O1/)).toBeVisible();
+  await page.keyboard.press('Control+Z');
+  await expect(page.getByText(/^Put into the rack: O1/)).toHaveCount(0);
+
+  // Another job, while this one's plans are looked at.
+  await type(runLength(page, 'Run A'), '3600');
+  await expect(page.locator('.plan-head')).toContainText('Against the plan that stood before');
+  await openFile(page, DEMO);
+  await expect(page.locator('.job-name')).not.toHaveText('New job');
+  await expect(batches(page)).toHaveCount(9);
+  await expect.poll(planned).toBe(true);
+  for (const one of await batches(page).all()) {
+    await one.click();
+    await expect(cost(page)).toContainText('£');
+    await expect(page.locator('.plan-head .changed')).toHaveCount(0);
+  }
 });

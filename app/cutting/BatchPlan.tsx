@@ -7,15 +7,16 @@ import { lock } from './acts';
 import { Bars } from './Bars';
 import { cutting, useCutting } from './board';
 import { CutSteps } from './CutSteps';
+import { idleOf } from './changed';
 import { calledOn, laidOf } from './copies';
 import { HandTools } from './HandTools';
 import { canTakeUp, type Hand, putDown, takeUp, tried } from './hand';
 import { atWork, type Held, type Shown } from './held';
-import { PieceList } from './PieceList';
+import { PieceList, pieceSize } from './PieceList';
 import { Sheets } from './Sheets';
 import { toldCuts } from './steps';
 import { useCuts } from './useCuts';
-import { type Say, sourceWords } from './words';
+import { type Say, sourceWords, stagesWords } from './words';
 
 interface Props {
   readonly held: Held;
@@ -39,12 +40,12 @@ export function BatchPlan({ held, shown, say }: Props) {
   const { picked, pick } = usePicked(shown, index);
   const { hand, outcome, tools, refused } = useHand(held, shown, index);
   const choose = useCallback((sheet: number) => cutting.setState({ sheet, cut: 0 }), []);
-  if (index < 0) return <Unplaced shown={shown} />;
+  if (index < 0) return <Unplaced shown={shown} say={say} />;
   const common = { held, shown, index, made, picked, hand, fits: outcome !== null && 'plan' in outcome, say };
   const acts = { onChoose: choose, onPick: pick, ...tools };
   return (
     <>
-      <Unplaced shown={shown} />
+      <Unplaced shown={shown} say={say} />
       <Which held={held} shown={shown} index={index} say={say} />
       {plan.kind === 'sheets' ? (
         <Sheets {...common} {...acts} plan={plan} cuts={cuts?.kind === 'sheet' ? cuts.cuts : NO_CUTS} />
@@ -163,7 +164,8 @@ function useHand(held: Held, shown: Shown, index: number) {
 /** Which sheet or bar is in hand, what it is cut from, and whether it is cut already. */
 function Which({ held, shown, index, say }: Props & { readonly index: number }) {
   const { batch, plan } = shown;
-  const stages = plan.kind === 'sheets' ? plan.sheets[index]?.stages : undefined;
+  const sheet = plan.kind === 'sheets' ? plan.sheets[index] : undefined;
+  const trimsFree = batch.problem.kind === 'sheets' && batch.problem.trimsFree;
   const thing = plan.kind === 'sheets' ? 'Sheet' : 'Bar';
   return (
     <div className="which">
@@ -172,7 +174,7 @@ function Which({ held, shown, index, say }: Props & { readonly index: number }) 
           {thing} {index + 1}
         </b>{' '}
         of {laidOf(plan).length}: {sourceWords(batch, laidOf(plan)[index]?.stock ?? 0, say)}
-        {stages === undefined ? '' : `; ${stages} ${stages === 1 ? 'stage' : 'stages'}`}
+        {sheet ? `; ${stagesWords(sheet, trimsFree)}` : ''}
       </p>
       <label className="tick-inline">
         <input
@@ -181,14 +183,14 @@ function Which({ held, shown, index, say }: Props & { readonly index: number }) 
           disabled={held.done}
           onChange={(event) => lock(app, cutting, held.batch.id, index, event.target.checked)}
         />
-        <span>Cut already</span>
+        <span>Cut already{idleOf(held).includes(index) ? '; nothing on it is wanted any more' : ''}</span>
       </label>
     </div>
   );
 }
 
 /** What could not be placed, and why. */
-function Unplaced({ shown: { batch, plan } }: { readonly shown: Shown }) {
+function Unplaced({ shown: { batch, plan }, say }: Pick<Props, 'shown' | 'say'>) {
   if (plan.unplaced.length === 0) return null;
   return (
     <ul className="unplaced" aria-label="What can’t be cut">
@@ -197,7 +199,7 @@ function Unplaced({ shown: { batch, plan } }: { readonly shown: Shown }) {
           <b>
             {quantity} × {batch.problem.pieces[piece]?.name ?? `piece ${piece + 1}`}
           </b>
-          : {why}
+          , {pieceSize(batch.problem, piece, say)}: {why}
         </li>
       ))}
     </ul>

@@ -56,7 +56,9 @@ export function PieceList({ shown, index, picked, say, onPick }: Props) {
           const place = first + i;
           const marks = callOf(batch, placed.piece, copies[index]?.[place]);
           const from = 'kind' in placed ? `${say(placed.x)}; ${say(placed.y)}` : say(placed.at);
-          const turned = 'kind' in placed ? placed.turned : placed.turn !== undefined;
+          const turned = 'kind' in placed ? (placed.turned ? 'turned' : undefined) : placed.turn;
+          const { name } = problem.pieces[placed.piece] ?? {};
+          const named = marks[0] === name ? undefined : name;
           return (
             <tr
               key={`${placed.piece} ${from}`}
@@ -76,8 +78,9 @@ export function PieceList({ shown, index, picked, say, onPick }: Props) {
                 </button>
               </th>
               <td>
-                {marks[0] === problem.pieces[placed.piece]?.name ? '' : problem.pieces[placed.piece]?.name}
-                {turned ? <small>, {'kind' in placed ? 'turned' : placed.turn}</small> : null}
+                {named}
+                {named && turned ? ', ' : ''}
+                {turned ? <small>{turned}</small> : null}
               </td>
               <td className="number">{pieceSize(problem, placed.piece, say)}</td>
               <td className="number">{from}</td>

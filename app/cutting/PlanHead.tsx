@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { unbroken } from '../shell/format';
 import { cutting, useCutting } from './board';
-import { changeWords } from './changed';
+import { changeWords, cutWords } from './changed';
 import { atWork, type Held } from './held';
 import { type Cost, goodness, standWords, stockWords } from './words';
 
@@ -11,15 +11,18 @@ const LONGER = [2, 10, 30, 120] as const;
 interface Props {
   readonly held: Held;
   readonly costs: Cost;
+  /** What is to be fetched for it. */
+  readonly fetch: readonly string[];
   readonly onAnew: () => void;
   readonly children?: React.ReactNode;
 }
 
 /** What is known of a batch's plan, and what can be done about it. */
-export function PlanHead({ held, costs, onAnew, children }: Props) {
+export function PlanHead({ held, costs, fetch, onAnew, children }: Props) {
   const { shown, batch, done } = held;
   const { before } = held;
   const changed = useMemo(() => changeWords({ shown, before }, costs), [shown, before, costs]);
+  const cutAlready = cutWords(held);
   return (
     <div className="plan-head">
       <div>
@@ -29,13 +32,9 @@ export function PlanHead({ held, costs, onAnew, children }: Props) {
             {stockWords(shown.plan)}, {costs(shown.plan.cost)}: <b>{goodness(shown.plan)}</b>
           </p>
         ) : null}
+        {fetch.length > 0 ? <p className="fetch">Fetch {unbroken(fetch.join(', '))}</p> : null}
         <Progress held={held} />
-        {held.unlocked ? (
-          <p className="changed">
-            Some of what is cut already is no longer wanted as it is: it is left over, and what is wanted instead is
-            planned.
-          </p>
-        ) : null}
+        {cutAlready ? <p className="changed">{cutAlready}</p> : null}
         {held.newer ? (
           <p className="changed">
             Stock, prices or the way of cutting have changed since. What is cut stays; plan the rest anew to mind it.

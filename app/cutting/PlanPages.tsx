@@ -1,4 +1,4 @@
-import type { BarProblem, SheetProblem } from '../../src/vocabulary/cut-problem';
+import type { BarProblem, CutProblem, SheetProblem } from '../../src/vocabulary/cut-problem';
 import { BAR, BarRow } from './BarRow';
 import { calledOn, laidOf } from './copies';
 import { cutsAt } from './cuts-at';
@@ -10,6 +10,12 @@ import { type Say, sourceWords } from './words';
 
 /** What a drawing may take on paper, px at 96 to the inch: the width of A4 within its margins, and less than half its height. */
 const PAPER = { width: 680, height: 380 };
+
+/** The trim of a stock that is not trimmed as the others are. */
+function ownTrim({ trim, stock }: CutProblem, index: number, say: Say): string {
+  const own = stock[index]?.trim ?? trim;
+  return own === trim ? '' : `; trim ${say(own)}`;
+}
 
 /** A plan for the bench: every sheet or bar to scale, and under it its cuts in order. */
 export function PlanPages({ shown, say }: { readonly shown: Shown; readonly say: Say }) {
@@ -27,6 +33,7 @@ export function PlanPages({ shown, say }: { readonly shown: Shown; readonly say:
             <h3>
               {plan.kind === 'sheets' ? 'Sheet' : 'Bar'} {index + 1} of {laidOf(plan).length}:{' '}
               {sourceWords(batch, stock, say)}
+              {ownTrim(batch.problem, stock, say)}
             </h3>
             <Drawing shown={shown} index={index} marks={calledOn(batch, plan, copies, index)} say={say} />
             <ol>

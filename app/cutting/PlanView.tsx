@@ -7,11 +7,13 @@ import { BatchPlan } from './BatchPlan';
 import { cutting, rack, useCutting } from './board';
 import { type CutFrom, placesByMark } from './copies';
 import { atWork, type Held } from './held';
+import { JobTotal } from './JobTotal';
+import { fetchLines } from './order-list';
 import { PlanHead } from './PlanHead';
 import { PlanPages } from './PlanPages';
 import { Printed } from './Printed';
 import type { Source } from './store';
-import { type Cost, type Say, stockWords } from './words';
+import { type Cost, type Say, sawWords, stockWords } from './words';
 
 interface Props {
   readonly source: Source;
@@ -26,16 +28,33 @@ export function PlanView({ source, say, costs, none }: Props) {
   const all = useCutting((state) => state.held);
   const chosen = useCutting((state) => state.at[source]);
   const batches = useMemo(() => order.flatMap((id) => all[id] ?? []), [order, all]);
+  const { name: job, units } = useApp((state) => state.document);
   const held = all[chosen];
   useTurnTo(source, batches);
   if (!held) return <p className="said">{none}</p>;
   return (
     <div className={batches.length > 1 || source === 'job' ? 'cutting-plan' : 'cutting-plan alone'}>
-      <BatchList batches={batches} chosen={chosen} costs={costs} onChoose={(id) => cutting.lookAt(source, id)} />
+      <div className="stuffs">
+        {source === 'job' ? <JobTotal batches={batches} job={job} say={say} costs={costs} /> : null}
+        <BatchList batches={batches} chosen={chosen} costs={costs} onChoose={(id) => cutting.lookAt(source, id)} />
+      </div>
       <div className="batch-plan">
-        <PlanHead held={held} costs={costs} onAnew={() => planAnew(app, cutting, chosen)}>
+        <PlanHead
+          held={held}
+          costs={costs}
+          fetch={held.shown ? fetchLines(held.shown, held.locked, say, source === 'job' ? costs : undefined) : []}
+          onAnew={() => planAnew(app, cutting, chosen)}
+        >
           {held.shown ? (
-            <Printed label="Print" title={`${held.batch.name}: ${stockWords(held.shown.plan)}`}>
+            <Printed
+              label="Print"
+              title={`${held.batch.name}: ${stockWords(held.shown.plan)}`}
+              head={[
+                source === 'job' ? job || 'Job' : 'A list without a job',
+                sawWords(held.shown.batch.problem, say),
+                ...(units === 'mm' ? ['lengths in mm'] : []),
+              ]}
+            >
               <PlanPages shown={held.shown} say={say} />
             </Printed>
           ) : null}

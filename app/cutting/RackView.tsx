@@ -12,6 +12,7 @@ import { useApp } from '../store/hooks';
 import { rack, useCutting } from './board';
 import { OffcutForm } from './OffcutForm';
 import { Printed } from './Printed';
+import { takenInWords } from './rack';
 import { stuffName } from './stuff';
 import type { Say } from './words';
 
@@ -106,10 +107,7 @@ function RackFile({ offcuts }: { readonly offcuts: readonly Offcut[] }) {
     if (file.size > MOST_BYTES) return say([`It holds ${file.size} bytes; a rack has at most ${MOST_BYTES}.`]);
     const read = readRack(await file.text());
     if (!read.ok) return say(issueLines(read.issues));
-    await rack.change(`Take in ${read.value.length} offcuts`, {
-      out: read.value.map(({ mark }) => mark),
-      in: read.value,
-    });
+    await rack.change(`Take in ${file.name}`, { in: read.value }, takenInWords);
   };
   return (
     <>

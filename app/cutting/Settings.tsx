@@ -15,7 +15,7 @@ import { marksInOrder } from './copies';
 import { atWork } from './held';
 import { Printed } from './Printed';
 import { bevelWords, grooveWords, passWords, setUpWords } from './setting-words';
-import type { Say } from './words';
+import { number, type Say } from './words';
 
 const marksWords = (marks: readonly string[]): string => markRanges(marks).join(', ');
 
@@ -82,7 +82,7 @@ export default function Settings({ say }: { readonly say: Say }) {
           <button type="button" onClick={() => void rearrange(app, cutting, cutters)}>
             Rearrange for fewer settings
           </button>
-          <Printed label="Print" title={`${job.name || 'Job'}: settings`}>
+          <Printed label="Print" title={`${job.name || 'Job'}: settings`} head={[]}>
             {list}
           </Printed>
         </div>
@@ -224,7 +224,7 @@ function Saw({ title, setUps, thing, names, say }: SawProps) {
             <td>
               {cutsWords(setUp.cuts, thing, names)}
               {setUp.blocks.length > 0
-                ? `${setUp.cuts.length > 0 ? '; ' : ''}${setUp.blocks.length} blocks off moulded strips`
+                ? `${setUp.cuts.length > 0 ? '; ' : ''}${number(setUp.blocks.length, 'block')} off moulded strips`
                 : ''}
             </td>
             <td className="marks">{marksWords([...setUp.cuts, ...setUp.blocks].flatMap(({ marks }) => marks))}</td>

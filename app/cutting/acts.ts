@@ -4,7 +4,7 @@ import type { AppStore } from '../store/store';
 import { freshCopies, laidOf } from './copies';
 import { atWork, type Held } from './held';
 import { leftFor, offcutsUsed } from './left-over';
-import type { Rack } from './rack';
+import { type Rack, wordOf } from './rack';
 import type { Cutting } from './store';
 
 /** Does something to batches that can be taken back with the other steps; afterwards each stands as it then does. */
@@ -100,18 +100,8 @@ export async function accept(
   if (!done) return void beingTold.delete(before);
   const after: Held = { ...before, locked: laidOf(shown.plan).map((_, i) => i), done: true };
   cutting.put(id, after);
-  app.getState().did(`${before.batch.name} is cut`, {
-    undo() {
-      putBack(cutting, { [id]: before }, [id]);
-      void rack.undo(done);
-    },
-    redo() {
-      putBack(cutting, { [id]: after }, [id]);
-      void rack.redo(done);
-    },
-  });
   const gone = wanted.filter((mark) => !done.out.some((one) => one.mark === mark));
-  app.getState().notify({
+  const word = wordOf(app, {
     tone: 'info',
     text:
       done.in.length > 0
@@ -122,4 +112,17 @@ export async function accept(
       ...(gone.length > 0 ? [`No longer there: ${gone.join(', ')}.`] : []),
     ],
   });
+  app.getState().did(`${before.batch.name} is cut`, {
+    undo() {
+      word.takeBack();
+      putBack(cutting, { [id]: before }, [id]);
+      void rack.undo(done);
+    },
+    redo() {
+      word.say();
+      putBack(cutting, { [id]: after }, [id]);
+      void rack.redo(done);
+    },
+  });
+  word.say();
 }

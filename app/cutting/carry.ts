@@ -1,19 +1,9 @@
 import { largeEnough, leastSides } from '../../src/cut';
 import type { AnyCutPlan, CutBar, CutBatch, CutSheet, CutTree } from '../../src/vocabulary/cut-plan';
 import type { CutProblem, SheetProblem } from '../../src/vocabulary/cut-problem';
-import { laidOf, marksOf } from './copies';
+import { laidOf } from './copies';
 import type { Shown } from './held';
-
-interface Target {
-  readonly piece: number;
-  readonly copy: number;
-}
-
-/** What makes two pieces one and the same for the saw. */
-const sizeKey = ({ pieces }: CutProblem, piece: number): string => {
-  const { name: _, quantity: __, together: ___, ...size } = pieces[piece] ?? { name: '' };
-  return JSON.stringify(Object.entries(size).sort(([a], [b]) => a.localeCompare(b)));
-};
+import { type Target, wantedOf } from './wanted';
 
 /** What makes two stocks one and the same, however many there are. */
 const stockKey = ({ problem, from }: CutBatch, stock: number): string => {
@@ -22,28 +12,24 @@ const stockKey = ({ problem, from }: CutBatch, stock: number): string => {
 };
 
 /**
- * What has been cut already, for a batch whose parts have changed since: a sheet or bar still counts where a piece of it is wanted as it is, by
- * its marks and its size; what is cut and no longer wanted is left over. The plan that comes back holds nothing else yet; what it was cut from is
- * in the batch, though it may have left the rack. `whole`: all that was cut is still wanted. Null where nothing counts any more.
+ * What has been cut already, for a batch whose parts have changed since: of a sheet or bar that is cut a piece serves where it is wanted as it
+ * is, by its marks and its size; the others are left over. One of which nothing is wanted stays all the same: it is cut, and paid for. The plan
+ * that comes back holds nothing else yet; what it was cut from is in the batch, though it may have left the rack. `whole`: all that was cut is
+ * still wanted. `racked`: what it left lies in the rack already, and is not left over again. Null where nothing was cut, or it was sawn otherwise.
  */
 export function carried(
   { batch: old, plan, copies }: Shown,
   locked: readonly number[],
   batch: CutBatch,
+  racked = false,
 ): { readonly shown: Shown; readonly locked: readonly number[]; readonly whole: boolean } | null {
   if (old.problem.kind !== batch.problem.kind || old.problem.kerf !== batch.problem.kerf) return null;
-  const wanted = new Map<string, Target>();
-  for (const [piece, all] of batch.marks.entries())
-    for (const [copy, marks] of all.entries())
-      wanted.set(`${marks.join(' ')} ${sizeKey(batch.problem, piece)}`, { piece, copy });
-  const targetsOf = (index: number): readonly (Target | undefined)[] =>
-    (laidOf(plan)[index]?.pieces ?? []).map(({ piece }, place) =>
-      wanted.get(`${marksOf(old, piece, copies[index]?.[place]).join(' ')} ${sizeKey(old.problem, piece)}`),
-    );
-  const kept = locked
-    .map((index) => ({ index, targets: targetsOf(index) }))
-    .filter(({ targets }) => targets.some((one) => one));
-  if (kept.length === 0) return null;
+  if (locked.length === 0) return null;
+  const wanted = wantedOf(batch);
+  const kept = locked.map((index) => ({
+    index,
+    targets: (laidOf(plan)[index]?.pieces ?? []).map(({ piece }, place) => wanted(old, piece, copies[index]?.[place])),
+  }));
   const stocked = withStock(
     old,
     batch,
@@ -52,8 +38,8 @@ export function carried(
   const cut = kept.map(({ index, targets }, i) => {
     const stock = stocked.stock[i] ?? 0;
     return plan.kind === 'sheets'
-      ? sheetAs(plan.sheets[index] as CutSheet, stock, targets, leastSides(batch.problem as SheetProblem))
-      : barAs(plan.bars[index] as CutBar, stock, targets);
+      ? sheetAs(plan.sheets[index] as CutSheet, stock, targets, leastSides(batch.problem as SheetProblem), racked)
+      : barAs(plan.bars[index] as CutBar, stock, targets, racked);
   });
   return {
     shown: {
@@ -62,7 +48,7 @@ export function carried(
       copies: kept.map(({ targets }) => targets.flatMap((one) => one?.copy ?? [])),
     },
     locked: kept.map((_, i) => i),
-    whole: kept.length === locked.length && kept.every(({ targets }) => targets.every((one) => one)),
+    whole: kept.every(({ targets }) => targets.every((one) => one)),
   };
 }
 
@@ -103,22 +89,25 @@ function sheetAs(
   stock: number,
   targets: readonly (Target | undefined)[],
   least: readonly [number, number],
+  racked: boolean,
 ): CutSheet {
   const pieces = renumbered(sheet.pieces, targets);
   const own = (tree: CutTree): CutTree => {
     if (tree.kind === 'cut') return { ...tree, parts: tree.parts.map(own) };
     const { x, y, length, width } = tree;
     const still = tree.kind === 'piece' && pieces.find((one) => one.x === x && one.y === y);
-    return still || { kind: 'left', x, y, length, width, reusable: largeEnough(length, width, least) };
+    const reusable = tree.kind === 'left' ? tree.reusable && !racked : largeEnough(length, width, least);
+    return still || { kind: 'left', x, y, length, width, reusable };
   };
   return { stock, tree: own(sheet.tree), pieces, stages: sheet.stages };
 }
 
-const barAs = (bar: CutBar, stock: number, targets: readonly (Target | undefined)[]): CutBar => ({
-  ...bar,
-  stock,
-  pieces: renumbered(bar.pieces, targets),
-});
+const barAs = (
+  { offcut, pieces }: CutBar,
+  stock: number,
+  targets: readonly (Target | undefined)[],
+  racked: boolean,
+): CutBar => ({ stock, pieces: renumbered(pieces, targets), ...(offcut && !racked ? { offcut } : {}) });
 
 /** A plan of what is cut already and nothing else: what is still to be placed is not yet. */
 function onlyThese(problem: CutProblem, cut: readonly (CutSheet | CutBar)[]): AnyCutPlan {

@@ -8,6 +8,24 @@ const MOST_WEIGHED = 120;
 
 const number = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
+/** Sheets or bars that are cut already, and of which nothing is wanted any more. */
+export const idleOf = ({ shown, locked }: Pick<Held, 'shown' | 'locked'>): readonly number[] =>
+  shown ? locked.filter((index) => laidOf(shown.plan)[index]?.pieces.length === 0) : [];
+
+/** What has become of what was cut before the parts changed, in a line; '' where all of it serves. */
+export function cutWords(held: Pick<Held, 'shown' | 'locked' | 'unlocked'>): string {
+  const idle = idleOf(held);
+  if (idle.length === 0)
+    return held.unlocked
+      ? 'Some of what is cut already is no longer wanted as it is: it is left over, and what is wanted instead is planned.'
+      : '';
+  const thing = held.shown?.plan.kind === 'sheets' ? 'Sheet' : 'Bar';
+  const numbers = idle.map((index) => index + 1).join(', ');
+  return idle.length === 1
+    ? `${thing} ${numbers} is cut already; nothing on it is wanted any more. It counts with what it cost; what it leaves goes into the rack when the plan is cut.`
+    : `${thing}s ${numbers} are cut already; nothing on them is wanted any more. They count with what they cost; what they leave goes into the rack when the plan is cut.`;
+}
+
 /** What has changed since the plan that was shown before the last thing that was done, in a line; '' where nothing has. */
 export function changeWords({ shown, before }: Pick<Held, 'shown' | 'before'>, costs: Cost): string {
   if (!shown || !before || shown === before || shown.plan.kind !== before.plan.kind) return '';

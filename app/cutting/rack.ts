@@ -1,20 +1,46 @@
 import { type CuttingKeep, memoryKeep, openCuttingKeep } from '../effects/cutting-keep';
 import { type Exchange, type Exchanged, inverse } from '../effects/rack';
 import type { AppStore } from '../store/store';
+import type { Notice } from '../store/view';
 import type { Cutting } from './store';
+import { number } from './words';
 
 /** The rack as the screen uses it. Nothing here rejects: what can't be done is said. */
 export interface Rack {
   readonly keep: () => Promise<CuttingKeep>;
   exchange(exchange: Exchange): Promise<Exchanged | undefined>;
   /** An exchange that is a step of its own among those to undo. */
-  change(label: string, exchange: Exchange): Promise<Exchanged | undefined>;
+  change(label: string, exchange: Exchange, tell?: (done: Exchanged) => Notice): Promise<Exchanged | undefined>;
   undo(done: Exchanged): Promise<void>;
   redo(done: Exchanged): Promise<void>;
 }
 
 export const NOT_KEPT = 'This browser keeps no offcut rack between visits: what is put in is forgotten with the page.';
+/** What has been taken in from a file, in words: nobody should look for an offcut by a mark that it hasn't any more. */
+export function takenInWords({ in: put, anew, already }: Exchanged): Notice {
+  return {
+    tone: 'info',
+    text: put.length === 0 ? 'Nothing is put into the rack.' : `Put into the rack: ${number(put.length, 'offcut')}.`,
+    lines: [
+      ...(already.length > 0 ? [`There already: ${already.join(', ')}.`] : []),
+      ...(anew.length > 0
+        ? [`Marked anew, for another has the mark: ${anew.map(({ was, mark }) => `${was} is now ${mark}`).join(', ')}.`]
+        : []),
+    ],
+  };
+}
+
 const NOT_DONE = 'The rack could not be changed. Nothing in it is lost; try again.';
+
+/** What is said of a deed, and not any longer when it is undone, unless something else has been said since. */
+export function wordOf(app: AppStore, notice: Notice): { say(): void; takeBack(): void } {
+  return {
+    say: () => app.getState().notify(notice),
+    takeBack() {
+      if (app.getState().notice === notice) app.getState().notify(null);
+    },
+  };
+}
 
 /** A browser whose database has not opened by then is taken to keep nothing, ms. */
 const PATIENCE = 4000;
@@ -75,9 +101,22 @@ export function openRack(app: AppStore, cutting: Cutting, open: () => Promise<Cu
   return {
     keep,
     exchange,
-    async change(label, wanted) {
+    async change(label, wanted, tell) {
       const done = await exchange(wanted);
-      if (done) app.getState().did(label, { undo: () => void undo(done), redo: () => void redo(done) });
+      if (!done) return undefined;
+      const word = tell && wordOf(app, tell(done));
+      if (done.in.length + done.out.length > 0)
+        app.getState().did(label, {
+          undo() {
+            word?.takeBack();
+            void undo(done);
+          },
+          redo() {
+            word?.say();
+            void redo(done);
+          },
+        });
+      word?.say();
       return done;
     },
     undo,

@@ -5,8 +5,10 @@ import type { CutSoFar } from '../effects/cutting-keep';
 import { better } from '../workers/better';
 import { carried } from './carry';
 import { freshHeld, type Held, keyOf, piecesKey, type Shown, shownOf } from './held';
+import { createMemory } from './memory';
 import { joined, restProblem } from './rest';
 import { FIRST_LIST, type TypedList } from './typed';
+import { isComparable, isSameList } from './wanted';
 
 /** Where batches come from: the job on the board, or a list typed without one. */
 export type Source = 'job' | 'typed';
@@ -38,9 +40,6 @@ export interface CuttingState {
 /** Time for a batch unless something else is chosen, ms: with ten batches the whole job is done within half a minute. */
 const USUAL_TIME = 2000;
 
-/** Plans that are remembered for when their problem comes back, by an undo. */
-const MOST_REMEMBERED = 40;
-
 /** The same start for everybody: so a plan is found again. */
 const SEED = 1;
 
@@ -66,11 +65,8 @@ export interface Cutting extends StoreApi<CuttingState> {
 /** What has been looked at of a batch: what it is compared with once it has changed. */
 const lookedAt = (was: Held | undefined): Shown | null => (was?.ahead ? was.before : (was?.shown ?? null));
 
-/** Somebody looks: the search begins, and from here on changes are told. */
-const inEarnest = ({ ahead: _, ...held }: Held): Held => ({
-  ...held,
-  before: held.before ?? (held.shown?.batch === held.batch ? held.shown : null),
-});
+/** Somebody looks: the search begins. */
+const inEarnest = ({ ahead: _, ...held }: Held): Held => held;
 
 /** The board for cutting. `cutters` do the work elsewhere and answer to `hear`. */
 export function createCutting(cutters: Cutters): Cutting {
@@ -91,18 +87,9 @@ export function createCutting(cutters: Cutters): Cutting {
   }));
   const { getState, setState } = store;
   let revision = 0;
-  const remembered = new Map<string, Held>();
+  const memory = createMemory();
 
   const set = (id: string, held: Held): void => setState({ held: { ...getState().held, [id]: held } });
-
-  const remember = (held: Held): void => {
-    // One that nobody has looked at has nothing that would not come again.
-    if (!held.shown || held.shown.batch !== held.batch || held.ahead) return;
-    remembered.delete(`${held.batch.id} ${held.key}`);
-    remembered.set(`${held.batch.id} ${held.key}`, held);
-    const [oldest] = remembered.keys();
-    if (remembered.size > MOST_REMEMBERED && oldest !== undefined) remembered.delete(oldest);
-  };
 
   /** What of each batch the worker has. */
   const atDesk = new Map<string, number>();
@@ -135,15 +122,18 @@ export function createCutting(cutters: Cutters): Cutting {
   };
 
   /** The batch with what has been cut of it already, where that still counts. */
-  const taken = (batch: CutBatch, was: Held | undefined, soFar: CutSoFar | undefined): Held => {
+  const taken = (batch: CutBatch, before: Held | undefined, soFar: CutSoFar | undefined): Held => {
     const { allowed } = getState();
+    // Another list laid out in the place of one has nothing to do with it.
+    const was = before && isSameList(before.batch, batch) ? before : undefined;
+    const compared = was && isComparable(was.batch, batch);
     const cutBefore = was && was.locked.length > 0 && was.shown ? { ...was, ...was.shown } : soFar;
     if (cutBefore && piecesKey(cutBefore.batch) === piecesKey(batch)) {
       const { plan, copies, locked, done } = cutBefore;
       const fresh = freshHeld(cutBefore.batch, next(), allowed);
       return { ...fresh, shown: shownOf(cutBefore.batch, plan, copies), stand: 'stopped', locked, done };
     }
-    const back = remembered.get(`${batch.id} ${keyOf(batch)}`);
+    const back = memory.recall(batch);
     // What has been cut since then is not forgotten for it.
     if (back?.shown && back.locked.length >= (cutBefore?.locked.length ?? 0))
       return {
@@ -154,7 +144,7 @@ export function createCutting(cutters: Cutters): Cutting {
         stand: back.stand === 'by hand' ? 'by hand' : 'stopped',
       };
     const fresh = freshHeld(batch, next(), allowed);
-    const still = cutBefore && carried(cutBefore, cutBefore.locked, batch);
+    const still = cutBefore && carried(cutBefore, cutBefore.locked, batch, cutBefore.done);
     if (still) {
       const { shown, locked, whole } = still;
       return {
@@ -162,12 +152,17 @@ export function createCutting(cutters: Cutters): Cutting {
         batch: shown.batch,
         key: keyOf(shown.batch),
         shown,
-        before: was?.shown ?? null,
+        before: compared ? was.shown : null,
         locked,
         unlocked: !whole,
       };
     }
-    return { ...fresh, shown: was?.shown ?? null, before: lookedAt(was), unlocked: cutBefore !== undefined };
+    return {
+      ...fresh,
+      shown: was?.shown ?? null,
+      before: compared ? lookedAt(was) : null,
+      unlocked: cutBefore !== undefined,
+    };
   };
 
   const takeUp = (source: Source, batches: readonly CutBatch[], soFar: readonly CutSoFar[], ahead: boolean): void => {
@@ -178,7 +173,8 @@ export function createCutting(cutters: Cutters): Cutting {
     const released: Held[] = [];
     for (const id of orders[source]) {
       if (ids.includes(id) || !held[id]) continue;
-      remember(held[id]);
+      memory.keepCut(held[id], getState().documentId);
+      memory.remember(held[id]);
       callOff(held[id]);
       delete next[id];
     }
@@ -198,8 +194,8 @@ export function createCutting(cutters: Cutters): Cutting {
         next[batch.id] = was.key === keyOf(batch) ? rest : { ...rest, newer: batch };
         continue;
       }
-      if (was) remember(was);
-      const mine = soFar.find((one) => one.batch.id === batch.id);
+      if (was) memory.remember(was);
+      const mine = soFar.find((one) => one.batch.id === batch.id) ?? memory.takeCut(batch.id);
       const found = taken(batch, was, was ? undefined : mine);
       const now: Held = ahead && found.stand === 'waiting' ? { ...found, ahead } : found;
       next[batch.id] = now;
@@ -233,8 +229,6 @@ export function createCutting(cutters: Cutters): Cutting {
     set(answer.batch, {
       ...now,
       shown,
-      // Only what is bettered since the first plan, or since what was before it, is worth a word.
-      before: held.before ?? (held.ahead ? null : shown),
       locked: isFound ? found.locked : held.locked,
     });
   };
@@ -250,15 +244,15 @@ export function createCutting(cutters: Cutters): Cutting {
     hear,
     forget(source) {
       take(source, []);
-      remembered.clear();
+      memory.clear();
     },
     goOn(id, ms) {
       const held = getState().held[id];
       if (!held) return;
       // The worker has forgotten it meanwhile: it starts again, and what is better counts.
       if (atDesk.get(id) !== held.revision)
-        return begin({ ...held, revision: next(), stand: 'waiting', spent: 0, allowed: ms });
-      set(id, { ...held, stand: 'bettering', allowed: held.spent + ms });
+        return begin({ ...held, before: held.shown, revision: next(), stand: 'waiting', spent: 0, allowed: ms });
+      set(id, { ...held, before: held.shown, stand: 'bettering', allowed: held.spent + ms });
       cutters.order({ say: 'go on', batch: id, revision: held.revision, ms });
     },
     stop(id) {

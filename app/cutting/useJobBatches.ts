@@ -8,10 +8,11 @@ import { takenOff } from './taken-off';
 
 /** Hands the batches of the job on the board to the cutting, with what has been cut of it at earlier visits; gives what can't be cut as it is. */
 export function useJobBatches(): readonly Finding[] {
-  // What is typed comes first; the plans may lag behind it.
-  const design = useDeferredValue(useDesign());
+  const now = useDesign();
+  const id = useApp((state) => state.documentId);
+  // What is typed comes first; the plans may lag behind it. A design and whose it is come together: no job is given another's parts.
+  const { design, documentId } = useDeferredValue(useMemo(() => ({ design: now, documentId: id }), [now, id]));
   const offcuts = useCutting((state) => state.rack);
-  const documentId = useApp((state) => state.documentId);
   const [found, setFound] = useState<{ readonly documentId: string; readonly soFar: readonly CutSoFar[] } | null>(null);
   useEffect(() => {
     let wanted = true;

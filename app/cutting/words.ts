@@ -1,5 +1,6 @@
-import { isSlip } from '../../src/cut';
-import type { AnyCutPlan, CutBatch, Rect } from '../../src/vocabulary/cut-plan';
+import { isSlip, stagesOf } from '../../src/cut';
+import type { AnyCutPlan, CutBatch, CutSheet, Rect } from '../../src/vocabulary/cut-plan';
+import type { CutProblem } from '../../src/vocabulary/cut-problem';
 import type { BarCut, Freed, SheetCut } from '../../src/vocabulary/set-up';
 import { angle } from '../shell/format';
 import type { Held } from './held';
@@ -30,7 +31,12 @@ export function stockWords(plan: AnyCutPlan): string {
 const percent = (share: number): string => `${Math.max(0.1, Math.ceil(share * 1000 - 1e-9) / 10)} %`;
 
 /** How good a plan is known to be. */
-export function goodness({ cost, bound, proven, unplaced }: AnyCutPlan): string {
+export function goodness({
+  cost,
+  bound,
+  proven,
+  unplaced,
+}: Pick<AnyCutPlan, 'cost' | 'bound' | 'proven' | 'unplaced'>): string {
   if (unplaced.length > 0 && cost === 0) return 'nothing can be cut';
   if (proven || bound >= cost) return 'proven best';
   if (bound <= 0) return 'no limit known yet';
@@ -73,6 +79,18 @@ export function sourceWords(batch: CutBatch, stock: number, say: Say): string {
   const name = problem.stock[stock]?.name;
   // A name that says the size already says it once.
   return name === undefined || name.includes(size) ? (name ?? size) : `${name}, ${size}`;
+}
+
+/** How often the direction of cutting changes on a sheet; where a last trim is free it is named by itself. */
+export function stagesWords({ tree, stages }: Pick<CutSheet, 'tree' | 'stages'>, trimsFree = false): string {
+  const counted = trimsFree ? stagesOf(tree, true) : stages;
+  if (counted >= stages) return number(stages, 'stage');
+  return counted === 0 ? 'a last trim' : `${number(counted, 'stage')} and a last trim`;
+}
+
+/** What is taken off by the saw and along the edges, for the head of a plan; some stock may have a trim of its own. */
+export function sawWords({ kind, kerf, trim }: CutProblem, say: Say): string {
+  return `kerf ${say(kerf)}, trim ${say(trim)} off each ${kind === 'sheets' ? 'edge' : 'end'}`;
 }
 
 const SIDE = {

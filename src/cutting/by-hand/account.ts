@@ -17,15 +17,18 @@ export function accountOf(
   };
 }
 
-/** The plan with other sheets, on which the same pieces lie: so its bound holds. Sheets on which nothing lies are put back. */
+/**
+ * The plan with other sheets in the same places, on which the same pieces lie: so its bound holds. A sheet that has been emptied is put back; one
+ * on which nothing lay before is there because it is cut already, and stays.
+ */
 export function withSheets(problem: CutProblem, plan: SheetPlan, sheets: readonly CutSheet[]): SheetPlan {
-  const kept = sheets.filter(({ pieces }) => pieces.length > 0);
+  const kept = sheets.filter(({ pieces }, i) => pieces.length > 0 || plan.sheets[i]?.pieces.length === 0);
   return { ...plan, ...priced(problem, plan, kept), sheets: kept };
 }
 
 /** The same of bars. */
 export function withBars(problem: CutProblem, plan: BarPlan, bars: readonly CutBar[]): BarPlan {
-  const kept = bars.filter(({ pieces }) => pieces.length > 0);
+  const kept = bars.filter(({ pieces }, i) => pieces.length > 0 || plan.bars[i]?.pieces.length === 0);
   return { ...plan, ...priced(problem, plan, kept), bars: kept };
 }
 

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { lock, planAnew } from '../../../app/cutting/acts';
+import { cutWords } from '../../../app/cutting/changed';
+import { putDown, takeUp } from '../../../app/cutting/hand';
+import { leftFor } from '../../../app/cutting/left-over';
+import { cutsOf } from '../../../src/cut';
 import type { CutBatch, SheetPlan } from '../../../src/vocabulary/cut-plan';
 import { board, fewer } from './board';
 import { batch, piece, plan, problem, strips } from './plans';
@@ -135,6 +139,85 @@ describe('what is cut already', () => {
       plan: { cost: 20, sheets: [{ stock: 1 }, { stock: 0 }, { stock: 0 }] },
       copies: [[3], [0, 0, 1], [2]],
     });
+  });
+
+  it('stays when nothing on it is wanted any more: it is paid for, and what it leaves goes into the rack', () => {
+    const { cutting, app, asked, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    lock(app, cutting, 'mdf', 0, true);
+    const [a, b] = problem.pieces;
+    const longer: CutBatch = {
+      ...batch,
+      problem: {
+        ...problem,
+        pieces: [
+          { ...a!, length: 410 },
+          { ...b!, length: 180 },
+        ],
+      },
+    };
+    cutting.take('job', [longer]);
+    expect(held()).toMatchObject({ locked: [0], shown: { plan: { cost: 10, sheets: [{ pieces: [] }] } } });
+    expect(cutWords(held())).toMatch(/^Sheet 1 is cut already; nothing on it is wanted any more/);
+    expect(asked().at(-1)).toMatchObject({ problem: { pieces: [{ quantity: 3 }, { quantity: 1 }] } });
+    const more = [
+      strips([piece(0, 0, 0, 410, 500), piece(0, 410, 0, 410, 500), piece(1, 820, 0, 180, 500)]),
+      strips([piece(0, 0, 0, 410, 500)]),
+    ];
+    answer({ ...plan, sheets: more }, 'done');
+    expect(held()).toMatchObject({ locked: [0], shown: { plan: { cost: 30, proven: true, sheets: [{}, {}, {}] } } });
+    const left = leftFor(held().shown!, [], () => false, '');
+    expect(left.map(({ length, width }) => [length, width])).toEqual([
+      [590, 500],
+      [400, 500],
+      [400, 500],
+      [200, 500],
+    ]);
+    // A piece moved by hand leaves it where it is.
+    const hand = takeUp(held().shown!, 2, 0)!;
+    if (hand.kind !== 'sheets') throw new Error('sheets are taken up as such');
+    expect(putDown(app, cutting, 'mdf', { ...hand, to: { ...hand.to, x: 590 } })).toBeNull();
+    expect(held()).toMatchObject({ locked: [0], shown: { plan: { cost: 30, sheets: [{ pieces: [] }, {}, {}] } } });
+    expect(cutsOf(longer.problem, held().shown!.plan)).toHaveLength(3);
+    // Changed once more it is still there; back as it was, it is what it was.
+    cutting.take('job', [{ ...longer, problem: { ...longer.problem, pieces: [{ ...a!, length: 420 }, b!] } }]);
+    expect(held()).toMatchObject({ locked: [0], shown: { plan: { sheets: [{ pieces: [] }] } } });
+    cutting.take('job', [batch]);
+    expect(held()).toMatchObject({ locked: [0], shown: { plan } });
+  });
+
+  it('comes back with its stuff when the job had no parts of it meanwhile', () => {
+    const { cutting, app, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    lock(app, cutting, 'mdf', 0, true);
+    cutting.take('job', []);
+    cutting.take('job', [fewer]);
+    expect(held()).toMatchObject({ locked: [0], shown: { plan: { sheets: [{ pieces: [{}, {}, {}] }] } } });
+    cutting.forget('job');
+    cutting.take('job', [batch]);
+    expect(held()).toMatchObject({ locked: [] });
+  });
+
+  it('is told to the rack once: what lies there is not left over again', () => {
+    const soFar = { documentId: 'd', batch, plan, copies: [[0, 1, 0], [2]], locked: [0, 1], done: true };
+    const { cutting, held } = board();
+    cutting.take('job', [fewer], [soFar]);
+    expect(held()).toMatchObject({ locked: [0, 1], done: false });
+    // Only A3, which is not wanted any more, is left; the end of its sheet is in the rack.
+    expect(leftFor(held().shown!, [], () => false, '')).toMatchObject([{ length: 400, width: 500 }]);
+  });
+
+  it('counts on a typed list by name and size', () => {
+    const { cutting, app, answer, held } = board();
+    const typed: CutBatch = { ...batch, id: 'typed', marks: [[], []] };
+    cutting.take('typed', [typed]);
+    answer(plan, 'done', 0, 'typed');
+    lock(app, cutting, 'typed', 0, true);
+    const [a, b] = problem.pieces;
+    cutting.take('typed', [{ ...typed, problem: { ...problem, pieces: [{ ...a!, quantity: 1 }, b!] } }]);
+    expect(held('typed')).toMatchObject({ locked: [0], shown: { plan: { sheets: [{ pieces: [{}, {}] }] } } });
   });
 
   it('is found again at the next visit', () => {

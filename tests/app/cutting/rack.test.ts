@@ -3,7 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { accept, lock } from '../../../app/cutting/acts';
 import { leftFor } from '../../../app/cutting/left-over';
-import { NOT_KEPT, openRack } from '../../../app/cutting/rack';
+import { NOT_KEPT, openRack, takenInWords } from '../../../app/cutting/rack';
 import { keepSoFar } from '../../../app/cutting/so-far';
 import { createCutting } from '../../../app/cutting/store';
 import { memoryKeep, openCuttingKeep } from '../../../app/effects/cutting-keep';
@@ -27,6 +27,25 @@ describe('an exchange', () => {
     expect(done.out).toEqual([offcut('O9')]);
     expect(done.in.map(({ mark }) => mark)).toEqual(['O10', 'X', 'O11']);
     expect(inverse(done)).toEqual({ out: ['O10', 'X', 'O11'], in: [offcut('O9')] });
+  });
+
+  it('marks anew what has the mark of another, there or handed in before it, and puts nothing in twice', () => {
+    const there = [offcut('O1'), offcut('O2')];
+    const done = exchanged(there, {
+      in: [offcut('O1'), offcut('O2', 700), offcut('O5'), offcut('O5', 800), offcut('O5')],
+    });
+    expect(done.out).toEqual([]);
+    expect(done.in).toEqual([offcut('O6', 700), offcut('O5'), offcut('O7', 800)]);
+    expect(takenInWords(done)).toEqual({
+      tone: 'info',
+      text: 'Put into the rack: 3 offcuts.',
+      lines: ['There already: O1, O5.', 'Marked anew, for another has the mark: O2 is now O6, O5 is now O7.'],
+    });
+    // What leaves has its mark to give.
+    expect(exchanged(there, { out: ['O1'], in: [offcut('O1', 500)] })).toMatchObject({
+      in: [offcut('O1', 500)],
+      anew: [],
+    });
   });
 
   it('lists by number, then by the alphabet', () => {
@@ -122,6 +141,7 @@ describe('a plan that is cut', () => {
     await vi.waitFor(async () => expect(await (await rack.keep()).cutOf(documentId)).toMatchObject([{ done: true }]));
     expect(app.getState().past).toHaveLength(1);
     app.getState().undo();
+    expect(app.getState().notice, 'it is not in the rack any more').toBeNull();
     await vi.waitFor(() => expect(marks()).toEqual(['O1', 'O4']));
     expect(cutting.getState().held.mdf).toMatchObject({ done: false, locked: [] });
     await vi.waitFor(async () => expect(await (await rack.keep()).cutOf(documentId)).toEqual([]));

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { lock } from '../../../app/cutting/acts';
 import { putDown, takeUp } from '../../../app/cutting/hand';
-import type { SheetPlan } from '../../../src/vocabulary/cut-plan';
+import type { CutBatch, SheetPlan } from '../../../src/vocabulary/cut-plan';
 import { board, fewer } from './board';
-import { batch, dearer, plan } from './plans';
+import { batch, dearer, plan, problem } from './plans';
 
 describe('batches on the board', () => {
   it('are handed to the worker once, until their problem changes', () => {
@@ -75,6 +75,41 @@ describe('batches on the board', () => {
     expect(asked()).toHaveLength(2);
     answer(dearer);
     expect(held().shown?.plan).toBe(plan);
+  });
+});
+
+describe('what stood before', () => {
+  it('is nothing at the first opening, and what was there when it is gone on with', () => {
+    const { cutting, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(dearer);
+    answer(plan, 'time', 2000);
+    expect(held().before).toBeNull();
+    const stood = held().shown;
+    cutting.goOn('mdf', 1000);
+    expect(held().before).toBe(stood);
+  });
+
+  it('is nothing of another job', () => {
+    const { cutting, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    cutting.forget('job');
+    cutting.take('job', [fewer]);
+    expect(held()).toMatchObject({ shown: null, before: null });
+    answer(dearer);
+    expect(held().before).toBeNull();
+  });
+
+  it('is nothing of another typed list, and of the same one what it was', () => {
+    const { cutting, answer, held } = board();
+    const typed: CutBatch = { ...batch, id: 'typed', marks: [[], []] };
+    cutting.take('typed', [typed]);
+    answer(plan, 'done', 0, 'typed');
+    cutting.take('typed', [{ ...typed, problem: { ...problem, kerf: 2 } }]);
+    expect(held('typed').before?.plan).toBe(plan);
+    cutting.take('typed', [{ ...typed, problem: { ...problem, pieces: [{ length: 90, width: 90, quantity: 3 }] } }]);
+    expect(held('typed')).toMatchObject({ shown: null, before: null, unlocked: false });
   });
 });
 

@@ -2,12 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { changeWords } from '../../../app/cutting/changed';
 import { freshCopies, marksInOrder, placesByMark } from '../../../app/cutting/copies';
 import { lettered, scaleOf, worded } from '../../../app/cutting/lay';
+import { fetchLines, totalOf } from '../../../app/cutting/order-list';
 import { setUpWords } from '../../../app/cutting/setting-words';
 import { toldCuts } from '../../../app/cutting/steps';
 import { FIRST_LIST, readTyped } from '../../../app/cutting/typed';
-import { costOf, goodness, pounds, standWords } from '../../../app/cutting/words';
+import { costOf, goodness, pounds, sawWords, stagesWords, standWords } from '../../../app/cutting/words';
 import { cutsOf } from '../../../src/cut';
-import { batch, dearer, plan, priced, problem } from './plans';
+import type { CutTree } from '../../../src/vocabulary/cut-plan';
+import { batch, dearer, piece, plan, priced, problem } from './plans';
 
 const say = (mm: number): string => String(Number(mm.toFixed(1)));
 
@@ -45,6 +47,49 @@ describe('how good a plan is', () => {
     expect(standWords({ ...held, stand: 'failed', why: 'no memory' })).toBe('could not be planned: no memory');
     expect(standWords({ ...held, stand: 'done', done: true })).toBe('cut');
   });
+});
+
+describe('the whole job', () => {
+  const shown = { batch, plan, copies: freshCopies(plan) };
+  const dear = { ...shown, plan: { ...plan, cost: 30, bound: 25, proven: false } };
+
+  it('has one total, as good as it is known to be', () => {
+    const total = totalOf([{ shown }, { shown: dear }, { shown: null }]);
+    expect(total).toMatchObject({ cost: 50, bound: 45, proven: false, open: 1 });
+    expect(goodness(total)).toBe('at most 11.2 % above the limit');
+    expect(goodness(totalOf([{ shown }, { shown }]))).toBe('proven best');
+  });
+
+  it('says what to fetch for each stuff, and what of it is cut already', () => {
+    expect(fetchLines(shown, [], say, pounds)).toEqual(['2 sheets 1000 × 500 at £0.10']);
+    expect(fetchLines(shown, [1], say)).toEqual(['2 sheets 1000 × 500 (1 cut already)']);
+    const racked = {
+      ...shown,
+      batch: { ...batch, from: [{ offcut: 'O1' }] },
+      plan: { ...plan, used: [{ stock: 0, count: 1 }] },
+    };
+    expect(fetchLines(racked, [], say, pounds)).toEqual(['offcut O1 from the rack']);
+  });
+});
+
+it('a last trim that is free is no stage, and is named by itself', () => {
+  const [sheet] = plan.sheets;
+  const { length, width } = { length: 400, width: 450 };
+  const trimmed = {
+    kind: 'cut' as const,
+    way: 'along' as const,
+    x: 0,
+    y: 0,
+    length: 400,
+    width: 500,
+    parts: [piece(0, 0, 0, length, width), { kind: 'left' as const, x: 0, y: 450, length, width: 50, reusable: false }],
+  };
+  const tree = { ...sheet!.tree, parts: [trimmed, piece(0, 400, 0, 400, 500)] } as CutTree;
+  expect(stagesWords({ tree, stages: 2 })).toBe('2 stages');
+  expect(stagesWords({ tree, stages: 2 }, true)).toBe('1 stage and a last trim');
+  expect(stagesWords(sheet!, true)).toBe('1 stage');
+  expect(stagesWords({ tree: trimmed, stages: 1 }, true)).toBe('a last trim');
+  expect(sawWords(problem, say)).toBe('kerf 0, trim 0 off each edge');
 });
 
 describe('what has changed', () => {

@@ -1,0 +1,46 @@
+import type { CutBatch } from '../../src/vocabulary/cut-plan';
+import type { CutSoFar } from '../effects/cutting-keep';
+import { type Held, keyOf } from './held';
+
+/** Plans that are remembered for when their problem comes back, by an undo. */
+const MOST_REMEMBERED = 40;
+
+/** What has been, for when it comes back. */
+export interface Memory {
+  /** A batch as it stood, under its problem. */
+  remember(held: Held): void;
+  recall(batch: CutBatch): Held | undefined;
+  /** What has been cut of a batch that goes. */
+  keepCut(held: Held, documentId: string): void;
+  /** That, once, for when parts of its stuff have come back. */
+  takeCut(id: string): CutSoFar | undefined;
+  clear(): void;
+}
+
+export function createMemory(): Memory {
+  const remembered = new Map<string, Held>();
+  const gone = new Map<string, CutSoFar>();
+  return {
+    remember(held) {
+      // One that nobody has looked at has nothing that would not come again.
+      if (!held.shown || held.shown.batch !== held.batch || held.ahead) return;
+      remembered.delete(`${held.batch.id} ${held.key}`);
+      remembered.set(`${held.batch.id} ${held.key}`, held);
+      const [oldest] = remembered.keys();
+      if (remembered.size > MOST_REMEMBERED && oldest !== undefined) remembered.delete(oldest);
+    },
+    recall: (batch) => remembered.get(`${batch.id} ${keyOf(batch)}`),
+    keepCut({ batch, shown, locked, done }, documentId) {
+      if (shown && locked.length > 0) gone.set(batch.id, { ...shown, documentId, locked, done });
+    },
+    takeCut(id) {
+      const cut = gone.get(id);
+      gone.delete(id);
+      return cut;
+    },
+    clear() {
+      remembered.clear();
+      gone.clear();
+    },
+  };
+}
