@@ -25,5 +25,5 @@ export {
 } from './cutting/read/index';
 export { caresOf, cutsOf, type PlannedBatch, reorderTogether, settingsOf } from './cutting/set-ups/index';
 export { anglesOf, endsOf, planeAt } from './cutting/set-ups/planes';
-export { stagesOf } from './cutting/set-ups/stages';
+export { stagesWords } from './cutting/set-ups/stages';
 export { type CutMeans, firstPlan, startCutting } from './cutting/start';

@@ -1,4 +1,5 @@
 import { useCallback, useMemo, useState } from 'react';
+import { stagesWords } from '../../src/cut';
 import { Scrolled } from '../shell/Scrolled';
 import { useArrows } from '../shell/useArrows';
 import { app } from '../store/app';
@@ -16,7 +17,7 @@ import { PieceList, pieceSize } from './PieceList';
 import { Sheets } from './Sheets';
 import { toldCuts } from './steps';
 import { useCuts } from './useCuts';
-import { type Say, sourceWords, stagesWords } from './words';
+import { type Say, sourceWords } from './words';
 
 interface Props {
   readonly held: Held;

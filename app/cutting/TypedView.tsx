@@ -56,8 +56,9 @@ function TypedForm({ onLaid }: { readonly onLaid: () => void }) {
   const layOut = async () => {
     if (reading.current) return;
     reading.current = true;
-    const read = await readAway(list, units);
-    reading.current = false;
+    const read = await readAway(list, units).finally(() => {
+      reading.current = false;
+    });
     if (!read.ok) return setWrong(read.lines);
     setWrong([]);
     cutting.take('typed', [read.batch]);

@@ -180,7 +180,9 @@ export function createCutting(cutters: Cutters): Cutting {
     }
     for (const batch of batches) {
       const was = held[batch.id];
-      if (was && was.locked.length === 0 && was.key === keyOf(batch)) {
+      // What failed before anybody looked is begun again when somebody does.
+      const failedAhead = was?.ahead && !ahead && was.stand === 'failed';
+      if (was && was.locked.length === 0 && was.key === keyOf(batch) && !failedAhead) {
         const shown = was.shown && was.shown.batch === was.batch ? { ...was.shown, batch } : was.shown;
         const same = { ...was, batch, shown };
         const now = was.ahead && !ahead ? inEarnest(same) : same;
@@ -217,7 +219,10 @@ export function createCutting(cutters: Cutters): Cutting {
     if (answer.say === 'no solver') return setState({ noSolver: answer.why });
     const held = getState().held[answer.batch];
     if (!held || held.revision !== answer.revision) return;
-    if (answer.say === 'trouble') return set(answer.batch, { ...held, stand: 'failed', why: answer.why });
+    if (answer.say === 'trouble') {
+      atDesk.delete(answer.batch);
+      return set(answer.batch, { ...held, stand: 'failed', why: answer.why });
+    }
     const { stand, spent, plan } = answer;
     const now = { ...held, stand, spent };
     if (!plan) return set(answer.batch, now);

@@ -1,5 +1,5 @@
-import { isSlip, stagesOf } from '../../src/cut';
-import type { AnyCutPlan, CutBatch, CutSheet, Rect } from '../../src/vocabulary/cut-plan';
+import { isSlip } from '../../src/cut';
+import type { AnyCutPlan, CutBatch, Rect } from '../../src/vocabulary/cut-plan';
 import type { CutProblem } from '../../src/vocabulary/cut-problem';
 import type { BarCut, Freed, SheetCut } from '../../src/vocabulary/set-up';
 import { angle } from '../shell/format';
@@ -79,13 +79,6 @@ export function sourceWords(batch: CutBatch, stock: number, say: Say): string {
   const name = problem.stock[stock]?.name;
   // A name that says the size already says it once.
   return name === undefined || name.includes(size) ? (name ?? size) : `${name}, ${size}`;
-}
-
-/** How often the direction of cutting changes on a sheet; where a last trim is free it is named by itself. */
-export function stagesWords({ tree, stages }: Pick<CutSheet, 'tree' | 'stages'>, trimsFree = false): string {
-  const counted = trimsFree ? stagesOf(tree, true) : stages;
-  if (counted >= stages) return number(stages, 'stage');
-  return counted === 0 ? 'a last trim' : `${number(counted, 'stage')} and a last trim`;
 }
 
 /** What is taken off by the saw and along the edges, for the head of a plan; some stock may have a trim of its own. */

@@ -1,5 +1,5 @@
 import { formatLength } from '../base/lengths';
-import { anglesOf, isSlip } from '../cut';
+import { anglesOf, isSlip, stagesWords } from '../cut';
 import type { CutBar, CutSheet, CutTree } from '../vocabulary/cut-plan';
 import type { CutProblem, Slant } from '../vocabulary/cut-problem';
 import type { CutDone } from './cut-json';
@@ -122,9 +122,10 @@ function endsWords(ends: readonly [Slant, Slant] | undefined): string {
 }
 
 function sheetLines(problem: CutProblem, sheets: readonly CutSheet[], name: Namer): readonly string[] {
-  const told = sheets.map(({ stock, stages, tree }) => [
-    `${size(problem.stock[stock]!)}, ${stages} ${stages === 1 ? 'stage' : 'stages'}`,
-    ...treeLines(tree, name, '  '),
+  const trimsFree = problem.kind === 'sheets' && problem.trimsFree;
+  const told = sheets.map((sheet) => [
+    `${size(problem.stock[sheet.stock]!)}, ${stagesWords(sheet, trimsFree)}`,
+    ...treeLines(sheet.tree, name, '  '),
   ]);
   return alike(told, 'sheet');
 }

@@ -1,4 +1,4 @@
-import type { CutTree, Parted } from '../../vocabulary/cut-plan';
+import type { CutSheet, CutTree, Parted } from '../../vocabulary/cut-plan';
 
 /**
  * How often the direction of cutting changes within a tree, counting the first. With `trimsFree` a last cut that only brings a piece to its
@@ -11,4 +11,13 @@ export function stagesOf(tree: CutTree, trimsFree = false, within?: Parted['way'
   if (trimsFree && isTrim) return 0;
   const deepest = Math.max(0, ...parts.map((part) => stagesOf(part, trimsFree, way)));
   return deepest + (way === within ? 0 : 1);
+}
+
+const stagesIn = (count: number): string => `${count} ${count === 1 ? 'stage' : 'stages'}`;
+
+/** How often the direction of cutting changes on a sheet; where a last trim is free it is named by itself. */
+export function stagesWords({ tree, stages }: Pick<CutSheet, 'tree' | 'stages'>, trimsFree = false): string {
+  const counted = trimsFree ? stagesOf(tree, true) : stages;
+  if (counted >= stages) return stagesIn(stages);
+  return counted === 0 ? 'a last trim' : `${stagesIn(counted)} and a last trim`;
 }

@@ -29,6 +29,18 @@ describe('batches taken up ahead', () => {
     expect(orders).toHaveLength(said);
   });
 
+  it('are begun again when somebody looks, where the worker failed before', () => {
+    const { cutting, asked, answer, held } = board();
+    cutting.takeAhead('job', [batch]);
+    cutting.hear({ say: 'trouble', batch: 'mdf', revision: held().revision, why: 'offline' });
+    expect(held().stand).toBe('failed');
+    cutting.take('job', [batch]);
+    expect(held().stand).toBe('waiting');
+    expect(asked()).toHaveLength(2);
+    answer(plan);
+    expect(held()).toMatchObject({ stand: 'first', shown: { plan } });
+  });
+
   it('are compared with what was looked at last, whatever was planned unseen between', () => {
     const { cutting, answer, held } = board();
     cutting.take('job', [batch]);

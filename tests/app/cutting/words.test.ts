@@ -6,8 +6,8 @@ import { fetchLines, totalOf } from '../../../app/cutting/order-list';
 import { setUpWords } from '../../../app/cutting/setting-words';
 import { toldCuts } from '../../../app/cutting/steps';
 import { FIRST_LIST, readTyped } from '../../../app/cutting/typed';
-import { costOf, goodness, pounds, sawWords, stagesWords, standWords } from '../../../app/cutting/words';
-import { cutsOf } from '../../../src/cut';
+import { costOf, goodness, pounds, sawWords, standWords } from '../../../app/cutting/words';
+import { cutsOf, stagesWords } from '../../../src/cut';
 import type { CutTree } from '../../../src/vocabulary/cut-plan';
 import { batch, dearer, piece, plan, priced, problem } from './plans';
 
