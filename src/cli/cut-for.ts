@@ -13,12 +13,12 @@ export interface Searched {
 }
 
 /** The clock is looked at after steps this many times further on. */
-const STRIDE = Math.SQRT2;
+const STRIDE = 2 ** (1 / 4);
 /** Never much more than the time given. */
 const MOST_OVER = 1.1;
 
 /**
- * Searches until there is nothing to better or patience is over. Where time ends it, it ends only after certain steps (1, 2, 3, 4, 6, 8, 11, 16, 23 …):
+ * Searches until there is nothing to better or patience is over. Where time ends it, it ends only after certain steps (… 81, 96, 114, 136, 162 …):
  * the last of them by which, as fast as it went so far, the time is not much overrun. So two runs mostly end after the same step, with the same plan, though
  * no two take quite the same time. A step that takes for ever ends it all the same.
  */
