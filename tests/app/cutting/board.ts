@@ -9,6 +9,7 @@ import { batch, problem } from './plans';
 export function board() {
   const orders: Exclude<Order, { say: 'ask' }>[] = [];
   const cutters: Cutters = {
+    hire: () => undefined,
     order: (order) => orders.push(order),
     ask: () => Promise.reject(new Error('not here')),
     close: () => undefined,

@@ -100,6 +100,7 @@ it('two pages put into one rack without taking one another’s marks', async () 
 async function board(open = openCuttingKeep) {
   const app = createAppStore({ ...sampleJob('Bar'), name: 'Bar' });
   const cutting = createCutting({
+    hire: () => undefined,
     order: () => undefined,
     ask: () => Promise.reject(new Error('not here')),
     close: () => undefined,
