@@ -163,3 +163,20 @@ test('what is cut stays when nothing on it is wanted any more, and one job is no
     await expect(page.locator('.plan-head .changed')).toHaveCount(0);
   }
 });
+
+test('what another tab has cut meanwhile is cut here too, though plans were made ahead', async ({ page, context }) => {
+  await openNew(page);
+  await expect(page.getByText('Kept', { exact: true })).toBeVisible();
+  // The worker is there, and has begun to plan by the time the other tab stands.
+  await expect.poll(() => page.workers().length).toBe(1);
+  const other = await context.newPage();
+  await other.goto('/');
+  await expect(other.getByRole('heading', { level: 1 })).toBeVisible();
+  await other.keyboard.press('c');
+  await batches(other).filter({ hasText: 'MDF 25' }).click();
+  await other.getByLabel('Cut already').check();
+  await page.bringToFront();
+  await page.keyboard.press('c');
+  await batches(page).filter({ hasText: 'MDF 25' }).click();
+  await expect(page.getByLabel('Cut already')).toBeChecked();
+});

@@ -27,3 +27,4 @@ export { caresOf, cutsOf, type PlannedBatch, reorderTogether, settingsOf } from 
 export { anglesOf, endsOf, planeAt } from './cutting/set-ups/planes';
 export { stagesWords } from './cutting/set-ups/stages';
 export { type CutMeans, firstPlan, startCutting } from './cutting/start';
+export { type Total, totalOf } from './cutting/total';

@@ -1,11 +1,11 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Step } from '../../src/vocabulary/making';
 import type { Part } from '../../src/vocabulary/part';
+import { useArrows } from '../shell/useArrows';
 import { app } from '../store/app';
 import { useApp, useDesign } from '../store/hooks';
 import { useMaking } from '../store/making';
 import './assembly.css';
-import { useArrows } from '../shell/useArrows';
 import { PLACE, stepsIn } from './steps';
 import { STANDS, useCalm } from './useSteer';
 

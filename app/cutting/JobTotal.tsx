@@ -3,7 +3,7 @@ import { Table } from '../sheets/Table';
 import { Dialog } from '../shell/Dialog';
 import { unbroken } from '../shell/format';
 import type { Held } from './held';
-import { fetchLines, totalOf } from './order-list';
+import { fetchLines, jobTotal } from './order-list';
 import { Printed } from './Printed';
 import { type Cost, goodness, number, type Say } from './words';
 
@@ -17,7 +17,7 @@ interface Props {
 /** What the whole job costs and how good that is, and what is to be fetched for it. */
 export function JobTotal({ batches, job, say, costs }: Props) {
   const [listed, setListed] = useState(false);
-  const total = totalOf(batches);
+  const total = jobTotal(batches);
   const left = total.unplaced.reduce((sum, { quantity }) => sum + quantity, 0);
   if (total.open === batches.length) return null;
   const list = <OrderList batches={batches} say={say} costs={costs} />;
@@ -48,6 +48,7 @@ export function JobTotal({ batches, job, say, costs }: Props) {
 }
 
 function OrderList({ batches, say, costs }: Omit<Props, 'job'>) {
+  const total = jobTotal(batches);
   return (
     <Table
       headings={[{ title: 'Stuff' }, { title: 'Fetch' }, { title: 'Cost', number: true }]}
@@ -70,8 +71,8 @@ function OrderList({ batches, say, costs }: Omit<Props, 'job'>) {
       )}
       <tr>
         <th scope="row">All stuffs</th>
-        <td>{goodness(totalOf(batches))}</td>
-        <td className="number">{costs(totalOf(batches).cost)}</td>
+        <td>{goodness(total)}</td>
+        <td className="number">{costs(total.cost)}</td>
       </tr>
     </Table>
   );

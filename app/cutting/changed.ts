@@ -1,12 +1,10 @@
 import { changes } from '../../src/cut';
 import { laidOf } from './copies';
 import type { Held } from './held';
-import type { Cost } from './words';
+import { type Cost, number } from './words';
 
 /** Sheets or bars up to which it is said how many pieces have changed places: some ms of work. */
 const MOST_WEIGHED = 120;
-
-const number = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
 /** Sheets or bars that are cut already, and of which nothing is wanted any more. */
 export const idleOf = ({ shown, locked }: Pick<Held, 'shown' | 'locked'>): readonly number[] =>

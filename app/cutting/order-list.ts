@@ -1,4 +1,4 @@
-import type { AnyCutPlan } from '../../src/vocabulary/cut-plan';
+import { type Total, totalOf } from '../../src/cut';
 import { laidOf } from './copies';
 import type { Held, Shown } from './held';
 import { type Cost, number, type Say } from './words';
@@ -25,23 +25,8 @@ export function fetchLines(
   });
 }
 
-/** Added up in hundredths of a penny, so that no noise of the sum is told. */
-const sumOf = (amounts: readonly number[]): number =>
-  amounts.reduce((sum, amount) => sum + Math.round(amount * 100), 0) / 100;
-
-export interface Total extends Pick<AnyCutPlan, 'cost' | 'bound' | 'proven' | 'unplaced'> {
-  /** Stuffs that have no plan yet: what they cost is not in it. */
-  readonly open: number;
-}
-
-/** What all stuffs of a job cost together, and how good that is known to be. */
-export function totalOf(batches: readonly Pick<Held, 'shown'>[]): Total {
+/** What all stuffs of a job cost together, and how many have no plan yet: what those cost is not in it. */
+export function jobTotal(batches: readonly Pick<Held, 'shown'>[]): Total & { readonly open: number } {
   const plans = batches.flatMap(({ shown }) => (shown ? [shown.plan] : []));
-  return {
-    cost: sumOf(plans.map(({ cost }) => cost)),
-    bound: sumOf(plans.map(({ bound }) => bound)),
-    proven: plans.every(({ proven }) => proven),
-    unplaced: plans.flatMap(({ unplaced }) => unplaced),
-    open: batches.length - plans.length,
-  };
+  return { ...totalOf(plans), open: batches.length - plans.length };
 }

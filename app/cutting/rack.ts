@@ -16,6 +16,8 @@ export interface Rack {
 }
 
 export const NOT_KEPT = 'This browser keeps no offcut rack between visits: what is put in is forgotten with the page.';
+const NOT_DONE = 'The rack could not be changed. Nothing in it is lost; try again.';
+
 /** What has been taken in from a file, in words: nobody should look for an offcut by a mark that it hasn't any more. */
 export function takenInWords({ in: put, anew, already }: Exchanged): Notice {
   return {
@@ -30,8 +32,6 @@ export function takenInWords({ in: put, anew, already }: Exchanged): Notice {
   };
 }
 
-const NOT_DONE = 'The rack could not be changed. Nothing in it is lost; try again.';
-
 /** What is said of a deed, and not any longer when it is undone, unless something else has been said since. */
 export function wordOf(app: AppStore, notice: Notice): { say(): void; takeBack(): void } {
   return {
@@ -45,29 +45,34 @@ export function wordOf(app: AppStore, notice: Notice): { say(): void; takeBack()
 /** A browser whose database has not opened by then is taken to keep nothing, ms. */
 const PATIENCE = 4000;
 
-/** Says it as soon as the cutting is looked at: what is done ahead troubles nobody who does not. */
-function sayInTime(app: AppStore, text: string): void {
-  const say = () => app.getState().notify({ tone: 'trouble', text });
-  if (app.getState().view.pane === 'cutting') say();
-  else {
+/** Says what it is told as soon as the cutting is looked at, and once: what is done ahead troubles nobody who does not look. */
+function sayerInTime(app: AppStore): (text: string) => void {
+  const waiting = new Set<string>();
+  return (text) => {
+    const say = () => app.getState().notify({ tone: 'trouble', text });
+    if (app.getState().view.pane === 'cutting') return say();
+    if (waiting.has(text)) return;
+    waiting.add(text);
     const stop = app.subscribe(({ view }) => {
       if (view.pane !== 'cutting') return;
       stop();
+      waiting.delete(text);
       say();
     });
-  }
+  };
 }
 
 /** Opens the rack and shows what lies in it; other tabs are told of changes, and heard. */
 export function openRack(app: AppStore, cutting: Cutting, open: () => Promise<CuttingKeep> = openCuttingKeep): Rack {
   const others = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('counterwright rack');
+  const sayInTime = sayerInTime(app);
   let opened: Promise<CuttingKeep> | undefined;
 
   const late = (): Promise<never> =>
     new Promise((_, reject) => setTimeout(() => reject(new Error('too long in coming')), PATIENCE));
   const keep = (): Promise<CuttingKeep> => {
     opened ??= Promise.race([open(), late()]).catch(() => {
-      sayInTime(app, NOT_KEPT);
+      sayInTime(NOT_KEPT);
       return memoryKeep();
     });
     return opened;
@@ -77,7 +82,7 @@ export function openRack(app: AppStore, cutting: Cutting, open: () => Promise<Cu
     try {
       cutting.setState({ rack: await (await keep()).rack() });
     } catch {
-      sayInTime(app, 'The rack could not be looked into.');
+      sayInTime('The rack could not be looked into.');
     }
   };
   others?.addEventListener('message', () => void show());

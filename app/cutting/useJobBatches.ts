@@ -30,10 +30,13 @@ export function useJobBatches(): readonly Finding[] {
   }, [documentId]);
   const { batches, findings } = useMemo(() => takenOff(design, offcuts), [design, offcuts]);
   useEffect(() => {
-    // What was cut of it earlier is on the board already, if there is any.
-    if (cutting.getState().documentId === documentId) return cutting.take('job', batches);
+    const { documentId: onBoard, order, held } = cutting.getState();
+    const isOn = onBoard === documentId;
+    // What was cut of it earlier is on the board already, if there is any: once somebody has looked.
+    if (isOn && !order.job.every((id) => held[id]?.ahead)) return cutting.take('job', batches);
     if (found?.documentId !== documentId) return;
-    // Another job's plans are none of this one's.
+    if (isOn && found.soFar.length === 0) return cutting.take('job', batches);
+    // Another job's plans are none of this one's; nor is what was planned ahead, where another tab has begun to cut since.
     cutting.forget('job');
     cutting.setState({ documentId });
     cutting.take('job', batches, found.soFar);

@@ -1,4 +1,4 @@
-import { type LpSolver, loadLp, readCutProblem, readRack, settingsOf as setUpsOf } from '../cut';
+import { type LpSolver, loadLp, readCutProblem, readRack, settingsOf as setUpsOf, totalOf } from '../cut';
 import { cutBatches, design } from '../flow';
 import type { Offcut } from '../vocabulary/cut-plan';
 import { type Args, choiceOf, UsageError } from './args';
@@ -8,7 +8,7 @@ import { asJson, type CutDone, cutData } from './cut-json';
 import { type Channels, deliver, openJob, readText, usable } from './files';
 import { findingLines } from './findings';
 import { DONE, operand, STOPPED } from './on-job';
-import { byMarks, byName, cutText, plainMoney, pounds, sumOf, totalText } from './words-cutting';
+import { byMarks, byName, cutText, plainMoney, pounds, totalText } from './words-cutting';
 import { settingsText } from './words-settings';
 
 /** Planning how stock is cut, for a job or for a problem in a file. */
@@ -49,6 +49,7 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
     const done: CutDone = { problem, warnings: [], ...settings, ...(await searched(problem, settings)) };
     cut.push({ batch, done });
   }
+  const total = totalOf(cut.map(({ done }) => done.plan));
   const planned = cut.map(({ batch, done: { plan } }) => ({ batch, plan }));
   const setUps = setUpsOf(planned, worked.parts, { blockKerf: worked.job.tools.mitreSawKerf });
   const said =
@@ -56,8 +57,8 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
       ? asJson({
           job: worked.job.name,
           findings,
-          cost: sumOf(cut.map(({ done }) => done.plan.cost)),
-          bound: sumOf(cut.map(({ done }) => done.plan.bound)),
+          cost: total.cost,
+          bound: total.bound,
           settings: setUps,
           batches: cut.map(({ batch: { id, name, marks, from }, done }) => ({
             id,
@@ -70,7 +71,7 @@ async function cutJob(args: Args, channels: Channels): Promise<number> {
       : [
           ...findingLines(findings).map((line) => `${line}\n`),
           ...cut.map(({ batch, done }) => `${batch.name}: ${cutText(done, byMarks(batch.marks), pounds)}`),
-          totalText(cut.map(({ done }) => done.plan)),
+          totalText(total),
           settingsText(setUps, planned),
         ].join('\n');
   deliver(said, { to: args.options.out, source: file }, channels);

@@ -1,5 +1,5 @@
 import { formatLength } from '../base/lengths';
-import { anglesOf, isSlip, stagesWords } from '../cut';
+import { anglesOf, isSlip, stagesWords, type Total } from '../cut';
 import type { CutBar, CutSheet, CutTree } from '../vocabulary/cut-plan';
 import type { CutProblem, Slant } from '../vocabulary/cut-problem';
 import type { CutDone } from './cut-json';
@@ -48,17 +48,9 @@ export function cutText({ problem, plan, seed, steps, warnings }: CutDone, name:
   return lines.map((line) => `${line}\n`).join('');
 }
 
-/** Added up in hundredths of a penny, so that no noise of the sum is told. */
-export const sumOf = (amounts: readonly number[]): number =>
-  amounts.reduce((sum, amount) => sum + Math.round(amount * 100), 0) / 100;
-
 /** What all stuffs of a job cost together. */
-export function totalText(plans: readonly CutDone['plan'][]): string {
-  const cost = sumOf(plans.map((plan) => plan.cost));
-  const bound = sumOf(plans.map((plan) => plan.bound));
-  const proven = plans.every((plan) => plan.proven);
-  return `all stuffs: cost ${pounds(cost)}, ${howGood({ cost, bound, proven }, pounds)}\n`;
-}
+export const totalText = (total: Total): string =>
+  `all stuffs: cost ${pounds(total.cost)}, ${howGood(total, pounds)}\n`;
 
 /** Noise of a share of the cost, which is rounded up. */
 const NOISE = 1e-9;

@@ -2,7 +2,7 @@ import type { LpSolver } from '../lp';
 import { close } from './close';
 import { columnsOf } from './columns';
 import { divesFrom } from './dive';
-import { fullBars } from './full';
+import { fullBars } from './full/index';
 import { generate } from './generate';
 import type { Ledger } from './ledger';
 import { allOf } from './pack';

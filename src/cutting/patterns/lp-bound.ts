@@ -13,7 +13,7 @@ const TURNS = [120, 60, 30, 12];
 /** Beyond these the relaxation does not come far enough in any reasonable time (measured: minutes). */
 const MANY_KINDS = 400;
 const MANY_SHEETS = 40;
-/** Cuts looked at between two pauses: some 10 ms; and what a solve of the relaxation counts for. */
+/** Cuts looked at between two pauses: some 5 ms; and what a solve of the relaxation counts for. */
 const PAUSE_AFTER = 4e6;
 const RELAXING = 2e6;
 /** How far the duals are drawn towards the best ones known (Wentges 1997). */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { changeWords } from '../../../app/cutting/changed';
 import { freshCopies, marksInOrder, placesByMark } from '../../../app/cutting/copies';
 import { lettered, scaleOf, worded } from '../../../app/cutting/lay';
-import { fetchLines, totalOf } from '../../../app/cutting/order-list';
+import { fetchLines, jobTotal } from '../../../app/cutting/order-list';
 import { setUpWords } from '../../../app/cutting/setting-words';
 import { toldCuts } from '../../../app/cutting/steps';
 import { FIRST_LIST, readTyped } from '../../../app/cutting/typed';
@@ -54,10 +54,10 @@ describe('the whole job', () => {
   const dear = { ...shown, plan: { ...plan, cost: 30, bound: 25, proven: false } };
 
   it('has one total, as good as it is known to be', () => {
-    const total = totalOf([{ shown }, { shown: dear }, { shown: null }]);
+    const total = jobTotal([{ shown }, { shown: dear }, { shown: null }]);
     expect(total).toMatchObject({ cost: 50, bound: 45, proven: false, open: 1 });
     expect(goodness(total)).toBe('at most 11.2 % above the limit');
-    expect(goodness(totalOf([{ shown }, { shown }]))).toBe('proven best');
+    expect(goodness(jobTotal([{ shown }, { shown }]))).toBe('proven best');
   });
 
   it('says what to fetch for each stuff, and what of it is cut already', () => {

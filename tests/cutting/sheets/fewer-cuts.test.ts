@@ -7,23 +7,8 @@ import { firstCells } from '../../../src/cutting/sheets/first';
 import { type Scaled, scaled } from '../../../src/cutting/sheets/scaled';
 import { stagesOf, tidied } from '../../../src/cutting/sheets/tidy';
 import { SEED } from '../../base/seed';
+import { cutCell, leftCell, pieceCell, type Way } from './cells';
 import { anyWhole, piece, sheetProblem } from './problems';
-
-const alone = (kind: number, length: number, width: number): Cell => ({
-  kind: 'piece',
-  piece: kind,
-  length,
-  width,
-  turned: false,
-});
-const left = (length: number, width: number): Cell => ({ kind: 'left', length, width });
-const cut = (way: 'along' | 'across', length: number, width: number, ...parts: Cell[]): Cell => ({
-  kind: 'cut',
-  way,
-  length,
-  width,
-  parts,
-});
 
 function leaves(cell: Cell): Cell[] {
   return cell.kind === 'cut' ? cell.parts.flatMap(leaves) : [cell];
@@ -56,14 +41,12 @@ function fits(cell: Cell): boolean {
   );
 }
 
-type Way = 'along' | 'across';
-
 /** A rectangle cut up in tens by chance, one way and the other in turn: many parts are cut at the same places. Kinds are those of `TENS`. */
 function grown(length: number, width: number, way: Way, chance: Chance, depth = 0): Cell {
   const side = way === 'along' ? width : length;
   if (side <= 10 || depth === 5 || (depth > 1 && chance.below(3) === 0)) {
     const kind = TENS.findIndex((one) => one.length === length && one.width === width);
-    return kind < 0 || chance.below(4) === 0 ? left(length, width) : alone(kind, length, width);
+    return kind < 0 || chance.below(4) === 0 ? leftCell(length, width) : pieceCell(kind, length, width);
   }
   const step = 10 * (1 + chance.below(Math.min(3, side / 10 - 1)));
   const other = way === 'along' ? 'across' : 'along';
@@ -76,7 +59,7 @@ function grown(length: number, width: number, way: Way, chance: Chance, depth = 
       way === 'along' ? grown(length, size, other, own, depth + 1) : grown(size, width, other, own, depth + 1),
     );
   }
-  return cut(way, length, width, ...parts);
+  return cutCell(way, length, width, ...parts);
 }
 const TENS = [10, 20, 30, 40, 50, 60, 70, 80, 90, 100].flatMap((length) =>
   [10, 20, 30, 40, 50, 60].map((width) => ({ length, width })),
@@ -86,36 +69,36 @@ describe('fewer cuts', () => {
   // Two of 40 × 50 and one of 15 × 50 of a sheet of 100 × 60.
   const to = scaled(sheetProblem([piece(40, 50, 2), piece(15, 50)]));
   const column = (kind: number, length: number): Cell =>
-    cut('along', length, 60, alone(kind, length, 50), left(length, 10));
+    cutCell('along', length, 60, pieceCell(kind, length, 50), leftCell(length, 10));
 
   it('rips what is of one width through the whole sheet before it is cross-cut', () => {
-    const columns = cut('across', 100, 60, column(0, 40), column(0, 40), column(1, 15), left(5, 60));
+    const columns = cutCell('across', 100, 60, column(0, 40), column(0, 40), column(1, 15), leftCell(5, 60));
     expect(fewerCuts(columns, to)).toEqual(
-      cut(
+      cutCell(
         'along',
         100,
         60,
-        cut('across', 100, 50, alone(0, 40, 50), alone(0, 40, 50), alone(1, 15, 50), left(5, 50)),
-        left(100, 10),
+        cutCell('across', 100, 50, pieceCell(0, 40, 50), pieceCell(0, 40, 50), pieceCell(1, 15, 50), leftCell(5, 50)),
+        leftCell(100, 10),
       ),
     );
   });
 
   it('leaves columns where the saw is too short for the rip', () => {
     const short = scaled(sheetProblem([piece(40, 50, 2), piece(15, 50)], { longestCut: 70 }));
-    const columns = cut('across', 100, 60, column(0, 40), column(0, 40), column(1, 15), left(5, 60));
+    const columns = cutCell('across', 100, 60, column(0, 40), column(0, 40), column(1, 15), leftCell(5, 60));
     expect(fewerCuts(columns, short)).toEqual(columns);
   });
 
   it('leaves a large offcut beside them whole', () => {
     const one = scaled(sheetProblem([piece(15, 50, 2)]));
-    const columns = cut('across', 100, 60, column(0, 15), column(0, 15), left(70, 60));
+    const columns = cutCell('across', 100, 60, column(0, 15), column(0, 15), leftCell(70, 60));
     expect(fewerCuts(columns, one)).toEqual(columns);
   });
 
   it('keeps to the limit of stages where a last cut to size is free', () => {
     const limited = scaled(sheetProblem([piece(40, 50, 2), piece(15, 50)], { stages: 1, trimsFree: true }));
-    const columns = cut('across', 100, 60, column(0, 40), column(0, 40), column(1, 15), left(5, 60));
+    const columns = cutCell('across', 100, 60, column(0, 40), column(0, 40), column(1, 15), leftCell(5, 60));
     expect(fewerCuts(columns, limited)).toEqual(columns);
   });
 
@@ -127,8 +110,8 @@ describe('fewer cuts', () => {
       }),
     );
     const columns = Array.from({ length: 1000 }, () => column(0, 3));
-    const after = fewerCuts(cut('across', 3000, 60, ...columns), long);
-    expect(after).toMatchObject({ way: 'along', parts: [{ way: 'across' }, left(3000, 10)] });
+    const after = fewerCuts(cutCell('across', 3000, 60, ...columns), long);
+    expect(after).toMatchObject({ way: 'along', parts: [{ way: 'across' }, leftCell(3000, 10)] });
     expect(cuts(after)).toBe(1000);
   });
 

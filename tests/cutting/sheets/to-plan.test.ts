@@ -1,25 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Cell } from '../../../src/cutting/sheets/cell';
 import { scaled } from '../../../src/cutting/sheets/scaled';
 import { stagesOf, tidied } from '../../../src/cutting/sheets/tidy';
 import { toPlan } from '../../../src/cutting/sheets/to-plan';
 import { verify } from '../verifier';
+import { cutCell, pieceCell } from './cells';
 import { piece, sheetProblem } from './problems';
-
-const cell = (piece: number, length: number, width: number, turned = false): Cell => ({
-  kind: 'piece',
-  piece,
-  length,
-  width,
-  turned,
-});
-const cut = (way: 'along' | 'across', length: number, width: number, ...parts: Cell[]): Cell => ({
-  kind: 'cut',
-  way,
-  length,
-  width,
-  parts,
-});
 
 describe('a way of cutting as a plan', () => {
   // Usable 90 × 50; with a kerf of 2 in here 92 × 52.
@@ -28,10 +13,10 @@ describe('a way of cutting as a plan', () => {
 
   it('is in mm from the corner of the sheet, a kerf between parts, and what is left told', () => {
     // A strip of 30 with two of 40 in it (42 + 42 of 92: 8 left, of which a kerf goes), and one turned below it, 20 of its 30 along y.
-    const strip = cut('across', 92, 32, cell(0, 42, 32), cell(0, 42, 32));
-    const below = cut('across', 92, 20, cell(1, 32, 20));
+    const strip = cutCell('across', 92, 32, pieceCell(0, 42, 32), pieceCell(0, 42, 32));
+    const below = cutCell('across', 92, 20, pieceCell(1, 32, 20));
     const narrow = scaled(sheetProblem([piece(40, 30, 2), piece(30, 18, 1, { turnable: true })], { kerf: 2, trim: 5 }));
-    const plan = toPlan(narrow, [{ sheet: 0, cell: cut('along', 92, 52, strip, below) }], 10);
+    const plan = toPlan(narrow, [{ sheet: 0, cell: cutCell('along', 92, 52, strip, below) }], 10);
     expect(verify(narrow.problem as typeof problem, plan)).toEqual([]);
     expect(plan).toMatchObject({ cost: 10, bound: 10, proven: true, unplaced: [], used: [{ stock: 0, count: 1 }] });
     expect(plan.sheets[0]).toMatchObject({
@@ -73,7 +58,7 @@ describe('a way of cutting as a plan', () => {
         },
       ),
     );
-    const one = { sheet: 0, cell: cell(0, 100, 60) };
+    const one = { sheet: 0, cell: pieceCell(0, 100, 60) };
     expect(toPlan(scarce, [one, one], 0).unplaced).toEqual([
       { piece: 1, quantity: 1, why: 'larger than any stock' },
       { piece: 2, quantity: 1, why: 'its set fits no stock' },
@@ -88,12 +73,12 @@ describe('a way of cutting as a plan', () => {
   });
 
   it('is tidied: cuts of one way in one, what is left in one part and last, a kerf not mentioned', () => {
-    const untidy = cut(
+    const untidy = cutCell(
       'across',
       92,
       52,
       { kind: 'left', length: 4, width: 52 },
-      cut('across', 88, 52, cell(0, 42, 52), { kind: 'left', length: 2, width: 52 }, cell(0, 42, 50)),
+      cutCell('across', 88, 52, pieceCell(0, 42, 52), { kind: 'left', length: 2, width: 52 }, pieceCell(0, 42, 50)),
     );
     expect(tidied(untidy, to)).toEqual({
       kind: 'cut',
@@ -101,18 +86,18 @@ describe('a way of cutting as a plan', () => {
       length: 92,
       width: 52,
       parts: [
-        cut('along', 42, 52, cell(0, 42, 32), { kind: 'left', length: 42, width: 20 }),
-        cut('along', 42, 50, cell(0, 42, 32), { kind: 'left', length: 42, width: 18 }),
+        cutCell('along', 42, 52, pieceCell(0, 42, 32), { kind: 'left', length: 42, width: 20 }),
+        cutCell('along', 42, 50, pieceCell(0, 42, 32), { kind: 'left', length: 42, width: 18 }),
         { kind: 'left', length: 8, width: 52 },
       ],
     });
-    const sawdust = cut('along', 42, 34, cell(0, 42, 32), { kind: 'left', length: 42, width: 2 });
-    expect(tidied(sawdust, to)).toEqual(cut('along', 42, 34, cell(0, 42, 32)));
+    const sawdust = cutCell('along', 42, 34, pieceCell(0, 42, 32), { kind: 'left', length: 42, width: 2 });
+    expect(tidied(sawdust, to)).toEqual(cutCell('along', 42, 34, pieceCell(0, 42, 32)));
   });
 
   it('counts every change of direction, but a last trim only where trims are not free', () => {
-    const trim = cut('along', 42, 40, cell(0, 42, 32), { kind: 'left', length: 42, width: 8 });
-    const two = cut('across', 92, 40, trim, cell(0, 42, 40));
+    const trim = cutCell('along', 42, 40, pieceCell(0, 42, 32), { kind: 'left', length: 42, width: 8 });
+    const two = cutCell('across', 92, 40, trim, pieceCell(0, 42, 40));
     expect(stagesOf(trim, false)).toBe(1);
     expect(stagesOf(trim, true)).toBe(0);
     expect(stagesOf(two, false)).toBe(2);
@@ -123,7 +108,7 @@ describe('a way of cutting as a plan', () => {
     const odd = sheetProblem([piece(100 / 3, 20, 3)], { kerf: 0.1 / 3 });
     const inexact = scaled(odd);
     const { length, width } = inexact.kinds[0];
-    const all = cut('across', 100_034, 60_034, ...[0, 1].map(() => cell(0, length, width)));
+    const all = cutCell('across', 100_034, 60_034, ...[0, 1].map(() => pieceCell(0, length, width)));
     const plan = toPlan(inexact, [{ sheet: 0, cell: all }], 0);
     expect(plan.sheets[0].pieces.map((one) => one.length)).toEqual([100 / 3, 100 / 3]);
   });
