@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { canvas, card, DEMO, drawn, openBoard } from './support/board';
+import { canvas, card, DEMO, drawn, openBoard, runLength, type } from './support/board';
 import { partsOf } from './support/command';
 import { atRest, contents, difference, type Figure, figures, middleOf, written } from './support/picture';
 
@@ -94,4 +94,27 @@ test('turning the view by hand draws frames, and nothing by React', async ({ pag
   // The counter does count: another stage is drawn by React.
   await page.keyboard.press('7');
   await expect(canvas(page)).not.toHaveAttribute('data-renders', renders ?? '');
+});
+
+test('a view that is put away draws nothing, and shows the job as it is by then when it is looked at again', async ({
+  page,
+}) => {
+  await openBoard(page);
+  const label = () => canvas(page).getAttribute('aria-label');
+  const pane = (name: string) => page.getByRole('radio', { name, exact: true }).check();
+  const before = await label();
+  await pane('Cutting');
+  await expect(page.getByRole('list', { name: 'Stuff to be cut' })).toBeVisible();
+  await type(runLength(page, 'Run A'), '5150');
+  await expect(page.getByRole('list', { name: 'Stuff to be cut' })).toContainText('£');
+  expect(await label()).toBe(before);
+  await pane('Unit');
+  await expect.poll(label).not.toBe(before);
+  await expect.poll(async () => written(await figures(page))).toContain('Run A');
+  // With a part picked out the view stands beside the cutting, and follows.
+  await pane('Cutting');
+  await page.getByRole('region', { name: 'Pieces' }).getByRole('button').first().click();
+  const beside = await label();
+  await type(runLength(page, 'Run A'), '5250');
+  await expect.poll(label).not.toBe(beside);
 });

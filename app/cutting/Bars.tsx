@@ -25,7 +25,7 @@ interface Props extends BoardProps {
 export function Bars(props: Props) {
   const { held, shown, plan, index, cuts, made, picked, hand, fits, say, onChoose } = props;
   const room = useRef<HTMLDivElement>(null);
-  const space = useSpace(room);
+  const space = useSpace('bars', room);
   const problem = shown.batch.problem as BarProblem;
   const longest = useMemo(
     () => Math.max(1, ...plan.bars.map(({ stock }) => problem.stock[stock]?.length ?? 0)),

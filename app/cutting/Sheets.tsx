@@ -42,7 +42,7 @@ export function Sheets(props: Props) {
   const { held, shown, plan, index, cuts, made, picked, hand, fits, say } = props;
   const room = useRef<HTMLDivElement>(null);
   const drawing = useRef<SVGSVGElement>(null);
-  const space = useSpace(room);
+  const space = useSpace('sheet', room);
   const problem = shown.batch.problem as SheetProblem;
   const sheet = plan.sheets[index];
   // A piece held over a new sheet is drawn over an empty one of that stock.

@@ -9,8 +9,8 @@ import { takenOff } from './taken-off';
 export const QUIET = 800;
 
 /**
- * While something else than the cutting is looked at: each time the job has been quiet for a moment, takes its batches up ahead, so that their
- * quick plans stand there when the cutting is opened. An edit calls off what has not been planned by then. A job of which something has been
+ * While something else than the cutting is looked at: each time the job has been quiet for a moment, takes its batches up ahead, so that
+ * plans stand there when the cutting is opened. An edit calls off what is being planned. A job of which something has been
  * cut already is left alone: what counts of that is only judged while somebody looks.
  */
 export function planAhead(app: AppStore, cutting: Cutting, rack: Rack, idle = whenIdle): () => void {

@@ -33,7 +33,7 @@ export interface Held {
   readonly unlocked: boolean;
   /** The batch as it is wanted by now, where only stock or ways of cutting have changed since sheets were cut: planning anew minds it. */
   readonly newer?: CutBatch;
-  /** Taken up before anybody looks: its quick plan is made, and the search waits. */
+  /** Taken up before anybody looks: its quick plan is made and bettered for a moment, and then it waits. */
   readonly ahead?: true;
 }
 

@@ -4,7 +4,7 @@ import type { BatchAnswer, Cutters } from '../effects/cutting';
 import type { CutSoFar } from '../effects/cutting-keep';
 import { better } from '../workers/better';
 import { carried } from './carry';
-import { freshHeld, type Held, keyOf, piecesKey, type Shown, shownOf } from './held';
+import { atWork, freshHeld, type Held, keyOf, piecesKey, type Shown, shownOf } from './held';
 import { createMemory } from './memory';
 import { joined, restProblem } from './rest';
 import { FIRST_LIST, type TypedList } from './typed';
@@ -40,15 +40,21 @@ export interface CuttingState {
 /** Time for a batch unless something else is chosen, ms: with ten batches the whole job is done within half a minute. */
 const USUAL_TIME = 2000;
 
+/**
+ * Time for a batch before anybody looks, ms: most are proven best by then, and what the search needs has been loaded and compiled, which would
+ * hold up the page when it is opened.
+ */
+export const AHEAD = 300;
+
 /** The same start for everybody: so a plan is found again. */
 const SEED = 1;
 
 export interface Cutting extends StoreApi<CuttingState> {
   /** The batches of a source as they are now; what has not changed stays as it is. */
   take(source: Source, batches: readonly CutBatch[], soFar?: readonly CutSoFar[]): void;
-  /** The same before anybody looks: quick plans only, until they are taken in earnest. */
+  /** The same before anybody looks: quick plans and a short search, until they are taken in earnest. */
   takeAhead(source: Source, batches: readonly CutBatch[]): void;
-  /** What was taken ahead and has no plan yet waits until it is taken again: its source is about to change. */
+  /** What is being worked on ahead waits until it is taken again: its source is about to change. */
   letBe(source: Source): void;
   /** Lets all batches of a source go, and what is remembered of them. */
   forget(source: Source): void;
@@ -65,8 +71,9 @@ export interface Cutting extends StoreApi<CuttingState> {
 /** What has been looked at of a batch: what it is compared with once it has changed. */
 const lookedAt = (was: Held | undefined): Shown | null => (was?.ahead ? was.before : (was?.shown ?? null));
 
-/** Somebody looks: the search begins. */
-const inEarnest = ({ ahead: _, ...held }: Held): Held => held;
+/** Somebody looks: the search goes on, where it has not come to its end ahead. */
+const inEarnest = ({ ahead: _, ...held }: Held): Held =>
+  held.stand === 'time' ? { ...held, stand: 'bettering', allowed: held.spent + held.allowed } : held;
 
 /** The board for cutting. `cutters` do the work elsewhere and answer to `hear`. */
 export function createCutting(cutters: Cutters): Cutting {
@@ -102,7 +109,7 @@ export function createCutting(cutters: Cutters): Cutting {
       revision: held.revision,
       problem: restProblem(held),
       seed: SEED,
-      ms: held.ahead ? 0 : held.allowed,
+      ...(held.ahead ? { ms: AHEAD, ahead: true } : { ms: held.allowed }),
     });
   };
 
@@ -187,8 +194,8 @@ export function createCutting(cutters: Cutters): Cutting {
         const same = { ...was, batch, shown };
         const now = was.ahead && !ahead ? inEarnest(same) : same;
         next[batch.id] = now;
-        if (now.stand === 'waiting' && !atDesk.has(batch.id)) begun.push(now);
-        else if (was.ahead && !ahead) released.push(now);
+        if (atWork(now) && !atDesk.has(batch.id)) begun.push(now);
+        else if (was.ahead && !ahead && atWork(now)) released.push(now);
         continue;
       }
       if (was && was.locked.length > 0 && piecesKey(was.batch) === piecesKey(batch)) {
@@ -209,8 +216,8 @@ export function createCutting(cutters: Cutters): Cutting {
     // The one that is looked at comes first.
     if (begun.length + released.length > 0 && looked) cutters.order({ say: 'first', batch: looked, revision: 0 });
     for (const held of begun.sort((a, b) => Number(b.batch.id === looked) - Number(a.batch.id === looked))) order(held);
-    for (const { batch, revision: asked, allowed: ms } of released)
-      cutters.order({ say: 'go on', batch: batch.id, revision: asked, ms });
+    for (const { batch, revision: asked, allowed, spent } of released)
+      cutters.order({ say: 'go on', batch: batch.id, revision: asked, ms: allowed - spent });
   };
 
   const take: Cutting['take'] = (source, batches, soFar = []) => takeUp(source, batches, soFar, false);
@@ -244,7 +251,7 @@ export function createCutting(cutters: Cutters): Cutting {
     takeAhead: (source, batches) => takeUp(source, batches, [], true),
     letBe(source) {
       const { held, order: orders } = getState();
-      for (const id of orders[source]) if (held[id]?.ahead && held[id].stand === 'waiting') callOff(held[id]);
+      for (const id of orders[source]) if (held[id]?.ahead && atWork(held[id])) callOff(held[id]);
     },
     hear,
     forget(source) {

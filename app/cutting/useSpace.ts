@@ -1,22 +1,27 @@
-import { type RefObject, useLayoutEffect, useState } from 'react';
+import { type RefObject, useEffect, useState } from 'react';
 import type { Space } from './lay';
 
-/** The room inside an element, kept up to date; null until it has been measured. */
-export function useSpace(element: RefObject<HTMLElement | null>): Space | null {
-  const [space, setSpace] = useState<Space | null>(null);
-  useLayoutEffect(() => {
+/** What was measured last of each kind of element: the next one is likely to be as large. */
+const last = new Map<string, Space>();
+
+/**
+ * The room inside an element of a kind, kept up to date; null until the first of its kind has been measured. It is measured when the page is
+ * laid out anyway: to ask before would have it laid out twice.
+ */
+export function useSpace(kind: string, element: RefObject<HTMLElement | null>): Space | null {
+  const [space, setSpace] = useState<Space | null>(() => last.get(kind) ?? null);
+  useEffect(() => {
     const target = element.current;
     if (!target) return;
-    const measure = (): void =>
-      setSpace((was) =>
-        was && was.width === target.clientWidth && was.height === target.clientHeight
-          ? was
-          : { width: target.clientWidth, height: target.clientHeight },
-      );
-    measure();
-    const observer = new ResizeObserver(measure);
+    const observer = new ResizeObserver(() => {
+      const { clientWidth: width, clientHeight: height } = target;
+      const was = last.get(kind);
+      const now = was?.width === width && was.height === height ? was : { width, height };
+      last.set(kind, now);
+      setSpace(now);
+    });
     observer.observe(target);
     return () => observer.disconnect();
-  }, [element]);
+  }, [kind, element]);
   return space;
 }

@@ -13,6 +13,15 @@ import { type Shown, stepShown, unitShown } from './shown';
 import { useTally } from './tally';
 import { World } from './World';
 
+/** The design that is drawn. While the view is put away nothing is drawn of what changes: that comes when it is looked at again. */
+function useDrawn(): Design {
+  const design = useDesign();
+  const away = useApp(({ view: { pane, selected } }) => pane === 'parts' || (pane === 'cutting' && selected === null));
+  const drawn = useRef(design);
+  if (!away) drawn.current = design;
+  return drawn.current;
+}
+
 /** What is looked at: the unit so far as it is built, together or drawn apart; or a step of its assembly. */
 function useShown(design: Design): Shown {
   const stepping = useApp((state) => state.view.pane === 'assembly');
@@ -29,7 +38,7 @@ function useShown(design: Design): Shown {
 
 /** The unit in three dimensions, as finished, as clad or as framed, together or drawn apart, or step by step. */
 export function Scene() {
-  const design = useDesign();
+  const design = useDrawn();
   const { assembly, box, focus, shift, outlined, words } = useShown(design);
   const selected = useApp((state) => state.view.selected);
   // A step is about what goes on, not about sizes; a part that is picked out has its own all the same.

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { lazy, memo, Suspense, useEffect } from 'react';
 import { Decisions } from '../decisions/Decisions';
 import { openFile } from '../effects/files';
 import { Facts } from '../facts/Facts';
@@ -51,6 +51,27 @@ function useDrop(): void {
   }, []);
 }
 
+/** The view of the unit. Which pane stands over it is none of its concern: it is not drawn anew for that. */
+const View = memo(function View() {
+  const job = useApp((state) => state.document);
+  return (
+    <ErrorBoundary what="The view" tryAgainOn={job}>
+      <Suspense fallback={<p className="waiting">Bringing up the view…</p>}>
+        <Scene />
+      </Suspense>
+    </ErrorBoundary>
+  );
+});
+
+const Rod = memo(function Rod() {
+  const job = useApp((state) => state.document);
+  return (
+    <ErrorBoundary what="The rod" tryAgainOn={job}>
+      <RodBoard />
+    </ErrorBoundary>
+  );
+});
+
 function Middle() {
   const pane = useApp((state) => state.view.pane);
   const job = useApp((state) => state.document);
@@ -60,11 +81,7 @@ function Middle() {
       <div className="stage" data-pane={pane}>
         {/* Hidden, not taken down: what the view has built stays built. */}
         <div className="fill" hidden={pane === 'parts'}>
-          <ErrorBoundary what="The view" tryAgainOn={job}>
-            <Suspense fallback={<p className="waiting">Bringing up the view…</p>}>
-              <Scene />
-            </Suspense>
-          </ErrorBoundary>
+          <View />
         </div>
         {pane === 'assembly' ? (
           <ErrorBoundary what="The assembly" tryAgainOn={job}>
@@ -86,9 +103,7 @@ function Middle() {
           </ErrorBoundary>
         ) : null}
       </div>
-      <ErrorBoundary what="The rod" tryAgainOn={job}>
-        <RodBoard />
-      </ErrorBoundary>
+      <Rod />
     </main>
   );
 }

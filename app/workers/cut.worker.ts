@@ -34,6 +34,7 @@ const desk = openDesk({
       go = resolve;
       turns.port2.postMessage(null);
     }),
+  rest: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
   loadLp: () => loadLp(wasmUrl),
   firstPlan,
   startCutting,

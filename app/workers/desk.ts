@@ -11,6 +11,8 @@ export interface DeskMeans {
   readonly now: () => number;
   /** Resolves at the worker's next turn, after the messages that have come meanwhile. */
   readonly turn: () => Promise<void>;
+  /** Resolves after so many milliseconds. */
+  readonly rest: (ms: number) => Promise<void>;
   readonly loadLp: () => Promise<LpSolver>;
   readonly firstPlan: (problem: CutProblem) => AnyCutPlan;
   readonly startCutting: (problem: CutProblem, how: { readonly seed: number; readonly lp?: LpSolver }) => CutSearch;
@@ -19,6 +21,19 @@ export interface DeskMeans {
 
 /** How long the search works before it looks for messages, ms: orders wait for no longer than this and one step. */
 export const SLICE = 20;
+
+/**
+ * While nobody waits, while the page draws what it has just asked for, and while the solver is new, the desk rests after so much work, ms,
+ * for so long. Without that its work, and the browser's own on the solver's code that has just become busy (on several threads, for a
+ * second), leave the page nothing of a small machine.
+ */
+export const GENTLE = { work: 8, rest: 24 } as const;
+
+/** Work after which the solver's code is no longer new, ms. */
+export const BROKEN_IN = 500;
+
+/** How long the page may take to draw what it has asked for, ms. */
+export const DRAWING = 250;
 
 /** Better plans are sent no more often than this, ms: five in a second are as many as one can look at. */
 export const LEAST_APART = 200;
@@ -42,6 +57,8 @@ interface Lot {
   over: boolean;
   /** Stopped before there was any plan: the quick one is made all the same. */
   stoppedEarly: boolean;
+  /** Nobody looks yet. */
+  ahead: boolean;
 }
 
 const why = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason)).slice(0, 300);
@@ -51,13 +68,17 @@ const why = (reason: unknown): string => (reason instanceof Error ? reason.messa
  * the others in the order they came.
  */
 export function openDesk(means: DeskMeans): { hear(order: Order): void } {
-  const { post, now, turn, loadLp, firstPlan, startCutting, answer } = means;
+  const { post, now, turn, rest, loadLp, firstPlan, startCutting, answer } = means;
   const lots = new Map<string, Lot>();
   let first = '';
   let working = false;
   /** What came of loading it: none where it can't be had. */
   let solver: { readonly lp?: LpSolver } | undefined;
   let loading = false;
+  /** Work done with it, ms. */
+  let worked = 0;
+  /** The page draws until then. */
+  let drawingUntil = 0;
 
   /** Only a search needs it: no quick plan waits for it. */
   const load = async (): Promise<void> => {
@@ -92,15 +113,21 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
 
   const quick = (lot: Lot): void => {
     lot.best = firstPlan(lot.problem);
+    drawingUntil = now() + DRAWING;
     tell(lot, lot.stoppedEarly ? 'stopped' : 'first');
   };
+
+  const isGentle = (lot: Lot): boolean => lot.ahead || worked < BROKEN_IN || now() < drawingUntil;
 
   const slice = (lot: Lot, best: AnyCutPlan): void => {
     lot.search ??= startCutting(lot.problem, { seed: lot.seed, ...solver });
     const begun = now();
+    const until = begun + (isGentle(lot) ? GENTLE.work : SLICE);
     let more = true;
-    while (more && now() - begun < SLICE) more = lot.search.step();
-    lot.spent += now() - begun;
+    while (more && now() < until) more = lot.search.step();
+    const work = now() - begun;
+    lot.spent += work;
+    worked += work;
     if (lot.search.best !== lot.looked) {
       lot.looked = lot.search.best;
       lot.best = better(best, lot.looked);
@@ -124,8 +151,10 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     working = true;
     for (let lot = next(); lot; lot = next()) {
       try {
-        if (lot.best) slice(lot, lot.best);
-        else quick(lot);
+        if (lot.best) {
+          slice(lot, lot.best);
+          if (isGentle(lot)) await rest(GENTLE.rest);
+        } else quick(lot);
       } catch (reason) {
         fail(lot, reason);
       }
@@ -134,7 +163,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     working = false;
   };
 
-  const begin = ({ batch, revision, problem, seed, ms }: Order & { readonly say: 'plan' }): void => {
+  const begin = ({ batch, revision, problem, seed, ms, ahead = false }: Order & { readonly say: 'plan' }): void => {
     drop(batch);
     lots.set(batch, {
       batch,
@@ -146,6 +175,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
       sentAt: 0,
       over: ms <= 0,
       stoppedEarly: false,
+      ahead,
     });
   };
 
@@ -160,14 +190,18 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
   return {
     hear(order) {
       if (order.say === 'ask') return ask(order);
+      drawingUntil = now() + DRAWING;
       const lot = lots.get(order.batch);
       if (order.say === 'plan') begin(order);
       else if (order.say === 'first') first = order.batch;
       else if (lot?.revision === order.revision) {
         if (order.say === 'go on') {
           lot.allowed = lot.spent + order.ms;
+          // That it is at it again is told with the next slice.
+          if (lot.over) lot.sentAt = 0;
           lot.over = false;
           lot.stoppedEarly = false;
+          lot.ahead = false;
         } else if (order.say === 'forget') drop(order.batch);
         else if (!lot.over) {
           lot.over = true;

@@ -48,10 +48,16 @@ export interface Asked {
 export type Order =
   | Asked
   /**
-   * A plan for this problem, bettered for so many milliseconds of work; for none it stays the quick one until it is told to go on. What was
-   * asked of the batch before is forgotten.
+   * A plan for this problem, bettered for so many milliseconds of work; for none it stays the quick one until it is told to go on. `ahead`:
+   * nobody looks before that, and it is worked on with rests. What was asked of the batch before is forgotten.
    */
-  | (About & { readonly say: 'plan'; readonly problem: CutProblem; readonly seed: number; readonly ms: number })
+  | (About & {
+      readonly say: 'plan';
+      readonly problem: CutProblem;
+      readonly seed: number;
+      readonly ms: number;
+      readonly ahead?: boolean;
+    })
   /** So much more work on it. */
   | (About & { readonly say: 'go on'; readonly ms: number })
   /** No more work on it; it can go on later. */

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { planAhead, QUIET } from '../../../app/cutting/ahead';
 import type { Rack } from '../../../app/cutting/rack';
+import { AHEAD } from '../../../app/cutting/store';
 import { type CutSoFar, memoryKeep } from '../../../app/effects/cutting-keep';
 import { codeOf } from '../../../app/shell/late';
 import { newJob } from '../../../src/flow';
@@ -9,10 +10,10 @@ import { board, fewer } from './board';
 import { batch, dearer, plan } from './plans';
 
 describe('batches taken up ahead', () => {
-  it('get their quick plan, and are searched when somebody looks', () => {
+  it('get their quick plan and a short search, which goes on when somebody looks', () => {
     const { cutting, asked, answer, held, orders } = board();
     cutting.takeAhead('job', [batch]);
-    expect(asked()).toMatchObject([{ batch: 'mdf', ms: 0 }]);
+    expect(asked()).toMatchObject([{ batch: 'mdf', ms: AHEAD, ahead: true }]);
     answer(dearer);
     expect(held()).toMatchObject({ stand: 'first', shown: { plan: dearer }, before: null });
     cutting.takeAhead('job', [batch]);
@@ -27,6 +28,28 @@ describe('batches taken up ahead', () => {
     const said = orders.length;
     cutting.take('job', [batch]);
     expect(orders).toHaveLength(said);
+  });
+
+  it('go on from where the short search came to, for the usual time', () => {
+    const { cutting, asked, answer, held, orders } = board();
+    cutting.takeAhead('job', [batch]);
+    answer(dearer, 'time', 160);
+    cutting.letBe('job');
+    cutting.take('job', [batch]);
+    expect(held()).toMatchObject({ stand: 'bettering', spent: 160, allowed: 2160, shown: { plan: dearer } });
+    expect(asked()).toHaveLength(1);
+    expect(orders.at(-1)).toMatchObject({ say: 'go on', revision: held().revision, ms: 2000 });
+  });
+
+  it('stay as they are when somebody looks, where the short search came to its end', () => {
+    const { cutting, answer, held, orders } = board();
+    cutting.takeAhead('job', [batch]);
+    answer(plan, 'done', 20);
+    const said = orders.length;
+    cutting.take('job', [batch]);
+    expect(orders).toHaveLength(said);
+    expect(held()).toMatchObject({ stand: 'done', shown: { plan } });
+    expect(held().ahead).toBeUndefined();
   });
 
   it('are begun again when somebody looks, where the worker failed before', () => {
@@ -65,7 +88,19 @@ describe('batches taken up ahead', () => {
     cutting.letBe('job');
     cutting.take('job', [batch]);
     expect(orders.filter(({ say }) => say === 'forget')).toHaveLength(1);
-    expect(asked()).toMatchObject([{ ms: 0 }, { ms: 2000, revision: held().revision }]);
+    expect(asked()).toMatchObject([{ ms: AHEAD }, { ms: 2000, revision: held().revision }]);
+    expect(asked()[1]).not.toHaveProperty('ahead');
+  });
+
+  it('are asked for again where their short search was called off', () => {
+    const { cutting, asked, answer, orders, held } = board();
+    cutting.takeAhead('job', [batch]);
+    answer(dearer, 'bettering', 40);
+    cutting.letBe('job');
+    expect(orders.at(-1)).toMatchObject({ say: 'forget', batch: 'mdf' });
+    cutting.take('job', [batch]);
+    expect(asked()).toMatchObject([{ ms: AHEAD }, { ms: 2000, revision: held().revision }]);
+    expect(held().shown).toMatchObject({ plan: dearer });
   });
 });
 
@@ -91,7 +126,7 @@ describe('planning ahead', () => {
     expect(asked()).toHaveLength(0);
     await wait(20);
     expect(asked().length).toBeGreaterThan(0);
-    expect(asked().every((order) => order.say === 'plan' && order.ms === 0)).toBe(true);
+    expect(asked().every((order) => order.say === 'plan' && order.ms === AHEAD)).toBe(true);
     expect(cutting.getState().documentId).toBe(app.getState().documentId);
     const before = asked().length;
     app.getState().undo();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { better } from '../../../app/workers/better';
-import { LEAST_APART, openDesk, SLICE } from '../../../app/workers/desk';
+import { BROKEN_IN, DRAWING, GENTLE, LEAST_APART, openDesk, SLICE } from '../../../app/workers/desk';
 import type { Answer, Order } from '../../../app/workers/messages';
 import type { AnyCutPlan } from '../../../src/vocabulary/cut-plan';
 import { priced, problem } from './plans';
@@ -21,12 +21,22 @@ function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
   let clock = 0;
   let turns: (() => void)[] = [];
   const posted: Answer[] = [];
+  /** When each answer was given, ms. */
+  const times: number[] = [];
   const solvers: unknown[] = [];
   let given = 0;
+  let rests = 0;
   const { hear } = openDesk({
-    post: (answer) => posted.push(answer),
+    post: (answer) => {
+      posted.push(answer);
+      times.push(clock);
+    },
     now: () => clock,
     turn: () => new Promise((resolve) => turns.push(resolve)),
+    rest: async (ms) => {
+      clock += ms;
+      rests += 1;
+    },
     loadLp: lp ?? (async () => 'solver' as never),
     firstPlan: () => first,
     startCutting(_, how) {
@@ -60,7 +70,7 @@ function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
     await new Promise((resolve) => setImmediate(resolve));
   };
   const plans = (): readonly PlanAnswer[] => posted.filter((one): one is PlanAnswer => one.say === 'plan');
-  return { hear, posted, plans, solvers, go, clock: () => clock, givenBack: () => given };
+  return { hear, posted, times, plans, solvers, go, clock: () => clock, rests: () => rests, givenBack: () => given };
 }
 
 const order = (batch: string, revision: number, ms = 2000): Order => ({
@@ -128,15 +138,15 @@ describe('the desk', () => {
   });
 
   it('sends better plans at most every so many milliseconds, and ends with the best', async () => {
-    const { hear, plans, go } = desk({ way: never });
+    const { hear, plans, times, go, clock } = desk({ way: never });
     hear(order('a', 1, 1000));
-    await go(80);
+    await go(120);
     const [first, ...later] = plans();
     expect(first!.stand).toBe('first');
     expect(later.at(-1)!.stand).toBe('time');
-    const spent = later.map((one) => one.spent);
-    for (const [i, at] of spent.slice(1, -1).entries()) expect(at - spent[i]!).toBeGreaterThanOrEqual(LEAST_APART);
-    expect(later.length).toBeLessThanOrEqual(1000 / LEAST_APART + 1);
+    const sent = times.slice(1, -1);
+    for (const [i, at] of sent.slice(1).entries()) expect(at - sent[i]!).toBeGreaterThanOrEqual(LEAST_APART);
+    expect(later.length).toBeLessThanOrEqual(clock() / LEAST_APART + 1);
     // A step a hundredth of a second: the best of a hundred.
     expect(later.at(-1)!.plan!.cost).toBeCloseTo(29 - 99e-4, 6);
   });
@@ -217,10 +227,45 @@ describe('the desk', () => {
   it('looks for orders after every slice', async () => {
     const { hear, go, clock } = desk({ way: never });
     hear(order('a', 1, 100_000));
-    await go(1);
+    await go(BROKEN_IN / GENTLE.work + 5);
     const before = clock();
     await go(1);
     expect(clock() - before).toBe(SLICE);
+  });
+
+  it('rests between while the solver is new, and while the page draws what it has asked for', async () => {
+    const { hear, go, clock, rests } = desk({ way: never, step: GENTLE.work });
+    hear(order('a', 1, 100_000));
+    await go(2);
+    const before = clock();
+    await go(1);
+    expect(clock() - before, 'work and rest').toBe(GENTLE.work + GENTLE.rest);
+    await go(2 * (BROKEN_IN / GENTLE.work));
+    const rested = rests();
+    expect(rested).toBeGreaterThanOrEqual(Math.floor(BROKEN_IN / GENTLE.work));
+    await go(10);
+    expect(rests(), 'broken in, and nothing asked').toBe(rested);
+    hear({ say: 'first', batch: 'a', revision: 1 });
+    const asked = clock();
+    await go(20);
+    expect(rests()).toBe(rested + Math.ceil(DRAWING / (GENTLE.work + GENTLE.rest)));
+    expect(clock() - asked).toBeGreaterThan(DRAWING);
+  });
+
+  it('rests between while nobody looks, however long it has worked', async () => {
+    const { hear, go, rests } = desk({ way: never });
+    hear(order('a', 1, 100_000));
+    await go(200);
+    const before = rests();
+    hear({ say: 'stop', batch: 'a', revision: 1 });
+    hear({ ...order('b', 2, 100_000), ahead: true } as Order);
+    await go(100);
+    expect(rests() - before).toBeGreaterThanOrEqual(98);
+    hear({ say: 'go on', batch: 'b', revision: 2, ms: 100_000 });
+    await go(50);
+    const looked = rests();
+    await go(50);
+    expect(rests(), 'somebody looks, and it is drawn').toBe(looked);
   });
 
   it('says what goes wrong, and goes on with the others', async () => {
@@ -229,6 +274,7 @@ describe('the desk', () => {
       post: (answer) => posted.push(answer),
       now: () => 0,
       turn: () => new Promise((resolve) => setImmediate(resolve)),
+      rest: async () => undefined,
       loadLp: async () => 'solver' as never,
       firstPlan: (asked) => {
         if (asked.kerf > 1) throw new Error('too wide a blade');
