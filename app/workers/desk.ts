@@ -54,6 +54,7 @@ interface Lot {
   /** What the page has last been sent, and when. */
   sent?: AnyCutPlan;
   sentAt: number;
+  stand?: Stand;
   over: boolean;
   /** Stopped before there was any plan: the quick one is made all the same. */
   stoppedEarly: boolean;
@@ -63,9 +64,15 @@ interface Lot {
 
 const why = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason)).slice(0, 300);
 
+/** What cost is still to be saved on, before what is proven and only becomes handier; of these what has been worked on least. */
+const least = (lots: readonly Lot[]): Lot | undefined =>
+  lots
+    .filter(({ over }) => !over)
+    .sort((a, b) => Number(a.best?.proven ?? false) - Number(b.best?.proven ?? false) || a.spent - b.spent)[0];
+
 /**
  * Takes orders and works them off: the quick plans of all batches, then one slice of search after another; the batch being looked at first, then
- * the others in the order they came.
+ * the others in turn, so that what is soon proven waits for nothing that takes its time.
  */
 export function openDesk(means: DeskMeans): { hear(order: Order): void } {
   const { post, now, turn, rest, loadLp, firstPlan, startCutting, answer } = means;
@@ -98,6 +105,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     post({ say: 'plan', batch, revision, stand, spent, ...(!best || best === lot.sent ? {} : { plan: best }) });
     lot.sent = best;
     lot.sentAt = now();
+    lot.stand = stand;
   };
 
   /** What the solver holds is not given back by itself. */
@@ -119,6 +127,10 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
 
   const isGentle = (lot: Lot): boolean => lot.ahead || worked < BROKEN_IN || now() < drawingUntil;
 
+  /** How far the search is interests only where it is looked at. */
+  const isNews = ({ batch, best, sent, stand }: Lot): boolean =>
+    batch === first || best !== sent || stand !== 'bettering';
+
   const slice = (lot: Lot, best: AnyCutPlan): void => {
     lot.search ??= startCutting(lot.problem, { seed: lot.seed, ...solver });
     const begun = now();
@@ -134,13 +146,13 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     }
     lot.over = !more || lot.spent >= lot.allowed;
     if (lot.over) tell(lot, more ? 'time' : 'done');
-    else if (now() - lot.sentAt >= LEAST_APART) tell(lot, 'bettering');
+    else if (now() - lot.sentAt >= LEAST_APART && isNews(lot)) tell(lot, 'bettering');
   };
 
   const next = (): Lot | undefined => {
     const looked = lots.get(first);
     const inOrder = [...(looked ? [looked] : []), ...lots.values()];
-    const lot = inOrder.find(({ best }) => !best) ?? inOrder.find(({ over }) => !over);
+    const lot = inOrder.find(({ best }) => !best) ?? (looked?.over === false ? looked : least([...lots.values()]));
     if (!lot?.best || solver) return lot;
     void load();
     return undefined;

@@ -3,6 +3,7 @@ import { better } from '../../../app/workers/better';
 import { BROKEN_IN, DRAWING, GENTLE, LEAST_APART, openDesk, SLICE } from '../../../app/workers/desk';
 import type { Answer, Order } from '../../../app/workers/messages';
 import type { AnyCutPlan } from '../../../src/vocabulary/cut-plan';
+import type { CutProblem } from '../../../src/vocabulary/cut-problem';
 import { priced, problem } from './plans';
 
 type PlanAnswer = Answer & { readonly say: 'plan' };
@@ -13,11 +14,12 @@ interface Told {
   /** What a step takes, ms. */
   readonly step?: number;
   readonly lp?: () => Promise<never>;
-  readonly first?: AnyCutPlan;
+  readonly first?: AnyCutPlan | ((problem: CutProblem) => AnyCutPlan);
 }
 
 /** A desk in a world whose clock goes only as steps take time. */
 function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
+  const firstOf = typeof first === 'function' ? first : () => first;
   let clock = 0;
   let turns: (() => void)[] = [];
   const posted: Answer[] = [];
@@ -38,13 +40,13 @@ function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
       rests += 1;
     },
     loadLp: lp ?? (async () => 'solver' as never),
-    firstPlan: () => first,
-    startCutting(_, how) {
+    firstPlan: firstOf,
+    startCutting(asked, how) {
       solvers.push(how.lp);
       let at = 0;
       return {
         get best() {
-          return way[Math.min(at, way.length) - 1] ?? first;
+          return way[Math.min(at, way.length) - 1] ?? firstOf(asked);
         },
         step() {
           clock += step;
@@ -151,6 +153,21 @@ describe('the desk', () => {
     expect(later.at(-1)!.plan!.cost).toBeCloseTo(29 - 99e-4, 6);
   });
 
+  it('says how far the search is only where it is looked at', async () => {
+    const found = priced(25, 10);
+    const way = Array.from({ length: 10_000 }, () => found);
+    for (const looked of [true, false]) {
+      const { hear, plans, go } = desk({ way });
+      hear(order('a', 1, 1500));
+      hear({ say: 'first', batch: looked ? 'a' : 'b', revision: 1 });
+      await go(150);
+      const bettering = plans().filter(({ stand }) => stand === 'bettering');
+      if (looked) expect(bettering.length).toBeGreaterThan(4);
+      else expect(bettering).toHaveLength(1);
+      expect(plans().at(-1)).toMatchObject({ stand: 'time' });
+    }
+  });
+
   it('says when nothing is left to better', async () => {
     const { hear, plans, go } = desk({ way: [priced(25, 10), priced(20, 20)] });
     hear(order('a', 1));
@@ -166,6 +183,22 @@ describe('the desk', () => {
     await go(30);
     const over = plans().filter(({ stand }) => stand === 'time');
     expect(over.map(({ batch }) => batch)).toEqual(['b', 'a']);
+  });
+
+  it('works on the others in turn, and last on what is proven already', async () => {
+    const { hear, plans, go } = desk({
+      way: never,
+      first: ({ kerf }) => (kerf === 1 ? priced(10, 10) : priced(30, 10)),
+    });
+    const proven = { ...order('a', 1, 300), problem: { ...problem, kerf: 1 } } as Order;
+    for (const one of [proven, order('b', 1, 300), order('c', 1, 300), order('d', 1, 300)]) hear(one);
+    hear({ say: 'first', batch: 'd', revision: 1 });
+    await go(150);
+    const ended = plans().filter(({ stand }) => stand === 'time');
+    expect(ended.map(({ batch }) => batch)).toEqual(['d', 'b', 'c', 'a']);
+    const told = plans().filter(({ stand }) => stand !== 'first');
+    const begun = told.findIndex(({ batch }) => batch === 'c');
+    expect(begun, 'c is begun before b is over').toBeLessThan(told.indexOf(ended[1]!));
   });
 
   it('stops, and goes on from where it stopped', async () => {
