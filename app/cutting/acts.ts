@@ -43,8 +43,12 @@ export function lock(app: AppStore, cutting: Cutting, id: string, index: number,
   if (!held?.shown) return;
   const others = held.locked.filter((one) => one !== index);
   const thing = held.shown.plan.kind === 'sheets' ? 'Sheet' : 'Bar';
+  const locked = on ? [...others, index].sort((a, b) => a - b) : others;
+  // Without what was cut a better one may be possible than was proven round it.
+  const shown =
+    !on && held.boundByCut ? { ...held.shown, plan: { ...held.shown.plan, bound: 0, proven: false } } : held.shown;
   deed(app, cutting, `${thing} ${index + 1} ${on ? 'is cut' : 'is not cut'}`, () =>
-    cutting.put(id, { ...held, locked: on ? [...others, index].sort((a, b) => a - b) : others }),
+    cutting.put(id, { ...held, shown, locked }),
   );
 }
 

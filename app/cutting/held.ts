@@ -27,6 +27,8 @@ export interface Held {
   readonly why?: string;
   /** Sheets or bars that are cut already, by their places in the plan. */
   readonly locked: readonly number[];
+  /** The plan's bound holds only together with what was cut when it was made. */
+  readonly boundByCut?: boolean;
   /** All of it is cut, and its leftovers have gone into the rack. */
   readonly done: boolean;
   /** What was cut of it before its parts changed can't be counted any more. */

@@ -22,7 +22,7 @@ export function createMemory(): Memory {
   const gone = new Map<string, CutSoFar>();
   return {
     remember(held) {
-      // One that nobody has looked at has nothing that would not come again.
+      // One that nobody has looked at has nothing that would not come again in a moment.
       if (!held.shown || held.shown.batch !== held.batch || held.ahead) return;
       remembered.delete(`${held.batch.id} ${held.key}`);
       remembered.set(`${held.batch.id} ${held.key}`, held);

@@ -4,6 +4,7 @@ import type { BatchAnswer, Cutters } from '../effects/cutting';
 import type { CutSoFar } from '../effects/cutting-keep';
 import { better } from '../workers/better';
 import { carried } from './carry';
+import { laidOf } from './copies';
 import { atWork, freshHeld, type Held, keyOf, piecesKey, type Shown, shownOf } from './held';
 import { createMemory } from './memory';
 import { joined, restProblem } from './rest';
@@ -71,9 +72,12 @@ export interface Cutting extends StoreApi<CuttingState> {
 /** What has been looked at of a batch: what it is compared with once it has changed. */
 const lookedAt = (was: Held | undefined): Shown | null => (was?.ahead ? was.before : (was?.shown ?? null));
 
-/** Somebody looks: the search goes on, where it has not come to its end ahead. */
-const inEarnest = ({ ahead: _, ...held }: Held): Held =>
-  held.stand === 'time' ? { ...held, stand: 'bettering', allowed: held.spent + held.allowed } : held;
+/** Somebody looks: the search goes on for the usual time, where it has not come to its end ahead. */
+const inEarnest = ({ ahead: _, ...held }: Held): Held => ({
+  ...held,
+  stand: held.stand === 'time' ? 'bettering' : held.stand,
+  allowed: held.spent + held.allowed,
+});
 
 /** The board for cutting. `cutters` do the work elsewhere and answer to `hear`. */
 export function createCutting(cutters: Cutters): Cutting {
@@ -118,7 +122,7 @@ export function createCutting(cutters: Cutters): Cutting {
     order(held);
   };
 
-  const next = (): number => {
+  const nextRevision = (): number => {
     revision += 1;
     return revision;
   };
@@ -137,8 +141,15 @@ export function createCutting(cutters: Cutters): Cutting {
     const cutBefore = was && was.locked.length > 0 && was.shown ? { ...was, ...was.shown } : soFar;
     if (cutBefore && piecesKey(cutBefore.batch) === piecesKey(batch)) {
       const { plan, copies, locked, done } = cutBefore;
-      const fresh = freshHeld(cutBefore.batch, next(), allowed);
-      return { ...fresh, shown: shownOf(cutBefore.batch, plan, copies), stand: 'stopped', locked, done };
+      const fresh = freshHeld(cutBefore.batch, nextRevision(), allowed);
+      return {
+        ...fresh,
+        shown: shownOf(cutBefore.batch, plan, copies),
+        stand: 'stopped',
+        locked,
+        done,
+        boundByCut: true,
+      };
     }
     const back = memory.recall(batch);
     // What has been cut since then is not forgotten for it.
@@ -146,11 +157,14 @@ export function createCutting(cutters: Cutters): Cutting {
       return {
         ...back,
         batch,
-        revision: next(),
+        revision: nextRevision(),
         shown: { ...back.shown, batch },
-        stand: back.stand === 'by hand' ? 'by hand' : 'stopped',
+        // A search that was left begins again.
+        ...(atWork(back)
+          ? { stand: 'waiting', spent: 0, allowed }
+          : { stand: back.stand === 'by hand' ? 'by hand' : 'stopped' }),
       };
-    const fresh = freshHeld(batch, next(), allowed);
+    const fresh = freshHeld(batch, nextRevision(), allowed);
     const still = cutBefore && carried(cutBefore, cutBefore.locked, batch, cutBefore.done);
     if (still) {
       const { shown, locked, whole } = still;
@@ -161,6 +175,7 @@ export function createCutting(cutters: Cutters): Cutting {
         shown,
         before: compared ? was.shown : null,
         locked,
+        boundByCut: true,
         unlocked: !whole,
       };
     }
@@ -192,9 +207,12 @@ export function createCutting(cutters: Cutters): Cutting {
       if (was && was.locked.length === 0 && was.key === keyOf(batch) && !failedAhead) {
         const shown = was.shown && was.shown.batch === was.batch ? { ...was.shown, batch } : was.shown;
         const same = { ...was, batch, shown };
-        const now = was.ahead && !ahead ? inEarnest(same) : same;
+        const seen = was.ahead && !ahead ? inEarnest(same) : same;
+        const again = atWork(seen) && !atDesk.has(batch.id);
+        // Under a number of its own: what is still on its way of the search that was called off is not about this one.
+        const now = again ? { ...seen, revision: nextRevision(), spent: 0, allowed: getState().allowed } : seen;
         next[batch.id] = now;
-        if (atWork(now) && !atDesk.has(batch.id)) begun.push(now);
+        if (again) begun.push(now);
         else if (was.ahead && !ahead && atWork(now)) released.push(now);
         continue;
       }
@@ -214,7 +232,8 @@ export function createCutting(cutters: Cutters): Cutting {
     const looked = ids.includes(at[source]) ? at[source] : (ids[0] ?? '');
     setState({ held: next, order: { ...orders, [source]: ids }, at: { ...at, [source]: looked } });
     // The one that is looked at comes first.
-    if (begun.length + released.length > 0 && looked) cutters.order({ say: 'first', batch: looked, revision: 0 });
+    if (begun.length + released.length > 0 && looked && !ahead)
+      cutters.order({ say: 'first', batch: looked, revision: 0 });
     for (const held of begun.sort((a, b) => Number(b.batch.id === looked) - Number(a.batch.id === looked))) order(held);
     for (const { batch, revision: asked, allowed, spent } of released)
       cutters.order({ say: 'go on', batch: batch.id, revision: asked, ms: allowed - spent });
@@ -224,6 +243,7 @@ export function createCutting(cutters: Cutters): Cutting {
 
   const hear: Cutting['hear'] = (answer) => {
     if (answer.say === 'no solver') return setState({ noSolver: answer.why });
+    if (answer.say === 'solver') return setState({ noSolver: null });
     const held = getState().held[answer.batch];
     if (!held || held.revision !== answer.revision) return;
     if (answer.say === 'trouble') {
@@ -236,12 +256,14 @@ export function createCutting(cutters: Cutters): Cutting {
     const found = joined(held, plan);
     const old = held.shown?.batch === held.batch ? held.shown : null;
     const best = old ? better(old.plan, found.shown.plan) : found.shown.plan;
-    const isFound = best === found.shown.plan;
-    const shown = old && !isFound ? { ...old, plan: best } : found.shown;
+    // It may have been lent a bound.
+    const isFound = laidOf(best) === laidOf(found.shown.plan);
+    const shown = { ...(old && !isFound ? old : found.shown), plan: best };
     set(answer.batch, {
       ...now,
       shown,
       locked: isFound ? found.locked : held.locked,
+      boundByCut: held.locked.length > 0 || (!isFound && held.boundByCut),
     });
   };
 
@@ -263,7 +285,14 @@ export function createCutting(cutters: Cutters): Cutting {
       if (!held) return;
       // The worker has forgotten it meanwhile: it starts again, and what is better counts.
       if (atDesk.get(id) !== held.revision)
-        return begin({ ...held, before: held.shown, revision: next(), stand: 'waiting', spent: 0, allowed: ms });
+        return begin({
+          ...held,
+          before: held.shown,
+          revision: nextRevision(),
+          stand: 'waiting',
+          spent: 0,
+          allowed: ms,
+        });
       set(id, { ...held, before: held.shown, stand: 'bettering', allowed: held.spent + ms });
       cutters.order({ say: 'go on', batch: id, revision: held.revision, ms });
     },
@@ -282,7 +311,7 @@ export function createCutting(cutters: Cutters): Cutting {
       begin({
         ...now,
         ...minded,
-        revision: next(),
+        revision: nextRevision(),
         stand: 'waiting',
         spent: 0,
         allowed: getState().allowed,
@@ -294,7 +323,7 @@ export function createCutting(cutters: Cutters): Cutting {
       if (was) callOff(was);
       const { stand } = held;
       const still = stand === 'waiting' || stand === 'first' || stand === 'bettering' ? 'stopped' : stand;
-      set(id, { ...held, revision: next(), stand: still });
+      set(id, { ...held, revision: nextRevision(), stand: still });
     },
     lookAt(source, id, sheet = 0) {
       const { at, held } = getState();

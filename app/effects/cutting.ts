@@ -60,7 +60,7 @@ export function openCutters(hear: (answer: BatchAnswer) => void, hire: () => Han
     } else if (answer.say === 'at a loss') {
       asked.get(answer.number)?.reject(new Error(answer.why));
       asked.delete(answer.number);
-    } else if (answer.say === 'no solver') hear(answer);
+    } else if (answer.say === 'no solver' || answer.say === 'solver') hear(answer);
     else if (wanted.get(answer.batch)?.revision === answer.revision) {
       if (answer.say === 'trouble') wanted.delete(answer.batch);
       hear(answer);
@@ -113,7 +113,7 @@ export function openCutters(hear: (answer: BatchAnswer) => void, hire: () => Han
       } else if (order.say === 'forget') wanted.delete(order.batch);
       else if (order.say === 'go on') {
         const was = wanted.get(order.batch);
-        if (was?.revision === order.revision) wanted.set(order.batch, { ...was, ms: order.ms });
+        if (was?.revision === order.revision) wanted.set(order.batch, { ...was, ms: order.ms, ahead: false });
       }
       if (hand || order.say === 'plan') hired().postMessage(order);
     },

@@ -4,6 +4,7 @@ import { making } from '../../src/flow';
 import type { Design } from '../../src/vocabulary/design';
 import { figure, weight } from '../shell/format';
 import { useApp, useDesign } from '../store/hooks';
+import { isUnitAway } from '../store/view';
 import { Guard, hasWebGL, NoPicture } from './Guard';
 import { Legend } from './Legend';
 import type { Measure } from './measures';
@@ -13,13 +14,14 @@ import { type Shown, stepShown, unitShown } from './shown';
 import { useTally } from './tally';
 import { World } from './World';
 
-/** The design that is drawn. While the view is put away nothing is drawn of what changes: that comes when it is looked at again. */
+/** The design that is drawn. While nothing is seen of the unit it stays the one that was drawn last. */
 function useDrawn(): Design {
   const design = useDesign();
-  const away = useApp(({ view: { pane, selected } }) => pane === 'parts' || (pane === 'cutting' && selected === null));
-  const drawn = useRef(design);
-  if (!away) drawn.current = design;
-  return drawn.current;
+  const away = useApp(({ view }) => isUnitAway(view));
+  const [drawn, setDrawn] = useState(design);
+  if (away || drawn === design) return drawn;
+  setDrawn(design);
+  return design;
 }
 
 /** What is looked at: the unit so far as it is built, together or drawn apart; or a step of its assembly. */

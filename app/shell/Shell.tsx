@@ -51,7 +51,7 @@ function useDrop(): void {
   }, []);
 }
 
-/** The view of the unit. Which pane stands over it is none of its concern: it is not drawn anew for that. */
+/** The view of the unit is not drawn anew only because another pane stands over it. */
 const View = memo(function View() {
   const job = useApp((state) => state.document);
   return (

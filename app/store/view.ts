@@ -43,6 +43,10 @@ export interface View {
   readonly rodFolded: Readonly<Record<Pane, boolean>>;
 }
 
+/** Nothing is seen of the unit: the lists stand before it, or its cutting, unless a part is picked out there. */
+export const isUnitAway = ({ pane, selected }: Pick<View, 'pane' | 'selected'>): boolean =>
+  pane === 'parts' || (pane === 'cutting' && selected === null);
+
 export const firstView: View = {
   mode: 'finished',
   selected: null,

@@ -19,7 +19,7 @@ export interface DeskMeans {
   readonly answer: (question: Question) => Reply;
 }
 
-/** How long the search works before it looks for messages, ms: orders wait for no longer than this and one step. */
+/** How long the search works before it looks for messages, ms: orders wait for no longer than this, or a rest, and one step. */
 export const SLICE = 20;
 
 /**
@@ -46,7 +46,7 @@ interface Lot {
   readonly seed: number;
   allowed: number;
   spent: number;
-  search?: CutSearch;
+  search?: CutSearch | undefined;
   /** The search's own best when it was last looked at. */
   looked?: AnyCutPlan;
   /** None yet: the quick plan is still to be made. */
@@ -64,11 +64,16 @@ interface Lot {
 
 const why = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason)).slice(0, 300);
 
-/** What cost is still to be saved on, before what is proven and only becomes handier; of these what has been worked on least. */
+/** What somebody waits for first; then what may still become cheaper, before what is proven; of these what has been worked on least. */
 const least = (lots: readonly Lot[]): Lot | undefined =>
   lots
     .filter(({ over }) => !over)
-    .sort((a, b) => Number(a.best?.proven ?? false) - Number(b.best?.proven ?? false) || a.spent - b.spent)[0];
+    .sort(
+      (a, b) =>
+        Number(a.ahead) - Number(b.ahead) ||
+        Number(a.best?.proven ?? false) - Number(b.best?.proven ?? false) ||
+        a.spent - b.spent,
+    )[0];
 
 /**
  * Takes orders and works them off: the quick plans of all batches, then one slice of search after another; the batch being looked at first, then
@@ -82,6 +87,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
   /** What came of loading it: none where it can't be had. */
   let solver: { readonly lp?: LpSolver } | undefined;
   let loading = false;
+  let missed = false;
   /** Work done with it, ms. */
   let worked = 0;
   /** The page draws until then. */
@@ -93,11 +99,25 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
     loading = true;
     try {
       solver = { lp: await loadLp() };
+      if (missed) post({ say: 'solver' });
+      missed = false;
     } catch (reason) {
       solver = {};
+      missed = true;
       post({ say: 'no solver', why: why(reason) });
     }
+    loading = false;
     void work();
+  };
+
+  /** What could not be had while nobody looked is asked for once more; searches that were begun without it begin again. */
+  const tryAgain = (): void => {
+    if (!missed || loading) return;
+    solver = undefined;
+    for (const lot of lots.values()) {
+      lot.search?.dispose();
+      lot.search = undefined;
+    }
   };
 
   const tell = (lot: Lot, stand: Stand): void => {
@@ -185,7 +205,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
       allowed: ms,
       spent: 0,
       sentAt: 0,
-      over: ms <= 0,
+      over: false,
       stoppedEarly: false,
       ahead,
     });
@@ -213,6 +233,7 @@ export function openDesk(means: DeskMeans): { hear(order: Order): void } {
           if (lot.over) lot.sentAt = 0;
           lot.over = false;
           lot.stoppedEarly = false;
+          if (lot.ahead) tryAgain();
           lot.ahead = false;
         } else if (order.say === 'forget') drop(order.batch);
         else if (!lot.over) {

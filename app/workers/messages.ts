@@ -48,8 +48,8 @@ export interface Asked {
 export type Order =
   | Asked
   /**
-   * A plan for this problem, bettered for so many milliseconds of work; for none it stays the quick one until it is told to go on. `ahead`:
-   * nobody looks before that, and it is worked on with rests. What was asked of the batch before is forgotten.
+   * A plan for this problem, bettered for so many milliseconds of work. `ahead`: nobody looks until it is told to go on, and it is worked on
+   * with rests. What was asked of the batch before is forgotten.
    */
   | (About & {
       readonly say: 'plan';
@@ -89,5 +89,7 @@ export type Answer =
   | { readonly say: 'at a loss'; readonly number: number; readonly why: string }
   /** The solver of linear programs can't be had: the plans are good all the same, but less is proven. */
   | { readonly say: 'no solver'; readonly why: string }
+  /** It can be had after all. */
+  | { readonly say: 'solver' }
   /** Nothing more comes about this batch. */
   | (About & { readonly say: 'trouble'; readonly why: string });

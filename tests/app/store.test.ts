@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MOST_STEPS } from '../../app/store/history';
 import { createAppStore } from '../../app/store/store';
+import { isUnitAway } from '../../app/store/view';
 import { addRun, removeRun, setAt, setElement } from '../../src/job/edits';
 import { sampleJob } from './sample';
 
@@ -268,5 +269,19 @@ describe('opening and looking', () => {
     const { serial } = store.getState().view.camera;
     store.getState().look('front');
     expect(store.getState().view.camera).toEqual({ request: 'front', serial: serial + 1 });
+  });
+
+  it('has nothing of the unit to show while the lists stand before it, or its cutting with no part picked out', () => {
+    const store = fresh();
+    const away = () => isUnitAway(store.getState().view);
+    const seen = (['unit', 'assembly', 'parts', 'cutting'] as const).map((pane) => {
+      store.getState().setPane(pane);
+      return !away();
+    });
+    expect(seen).toEqual([true, true, false, false]);
+    store.getState().select('A-ST-1');
+    expect(away()).toBe(false);
+    store.getState().setPane('parts');
+    expect(away()).toBe(true);
   });
 });

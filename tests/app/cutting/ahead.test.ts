@@ -100,7 +100,12 @@ describe('batches taken up ahead', () => {
     expect(orders.at(-1)).toMatchObject({ say: 'forget', batch: 'mdf' });
     cutting.take('job', [batch]);
     expect(asked()).toMatchObject([{ ms: AHEAD }, { ms: 2000, revision: held().revision }]);
-    expect(held().shown).toMatchObject({ plan: dearer });
+    expect(held()).toMatchObject({ shown: { plan: dearer }, spent: 0, allowed: 2000 });
+    // What is still on its way of the one that was called off is not about this one.
+    const { revision } = held();
+    expect(revision).toBeGreaterThan(asked()[0]!.revision);
+    cutting.hear({ say: 'trouble', batch: 'mdf', revision: asked()[0]!.revision, why: 'late' });
+    expect(held().stand).toBe('bettering');
   });
 });
 
@@ -119,7 +124,7 @@ describe('planning ahead', () => {
   }
 
   it('waits until the job has been quiet for a moment, and begins anew with every edit', async () => {
-    const { app, cutting, asked, wait, lower } = quiet();
+    const { app, cutting, asked, orders, wait, lower } = quiet();
     await wait(QUIET - 10);
     lower();
     await wait(QUIET - 10);
@@ -130,6 +135,10 @@ describe('planning ahead', () => {
     expect(cutting.getState().documentId).toBe(app.getState().documentId);
     const before = asked().length;
     app.getState().undo();
+    expect(
+      orders.filter(({ say }) => say === 'forget'),
+      'all called off at once',
+    ).toHaveLength(before);
     await wait(2 * QUIET);
     expect(asked().length).toBeGreaterThan(before);
   });

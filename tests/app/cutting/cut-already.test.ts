@@ -38,6 +38,26 @@ describe('what is cut already', () => {
     expect(held().shown?.copies).toEqual([[2], [0, 0, 1]]);
   });
 
+  it('is not proven any more without the sheet that was cut when it was proven', () => {
+    const { cutting, app, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    lock(app, cutting, 'mdf', 1, true);
+    lock(app, cutting, 'mdf', 1, false);
+    expect(held().shown?.plan, 'proven of all of it').toMatchObject({ bound: 20, proven: true });
+    lock(app, cutting, 'mdf', 1, true);
+    planAnew(app, cutting, 'mdf');
+    answer({
+      ...rest,
+      sheets: [strips([piece(1, 0, 0, 200, 500), piece(0, 200, 0, 400, 500), piece(0, 600, 0, 400, 500)])],
+    });
+    expect(held().shown?.plan).toMatchObject({ bound: 20, proven: true });
+    lock(app, cutting, 'mdf', 0, false);
+    expect(held()).toMatchObject({ locked: [], shown: { plan: { cost: 20, bound: 0, proven: false } } });
+    app.getState().undo();
+    expect(held()).toMatchObject({ locked: [0], shown: { plan: { bound: 20, proven: true } } });
+  });
+
   it('can be taken back, and done again with what was found meanwhile', () => {
     const { cutting, app, answer, held } = board();
     cutting.take('job', [batch]);

@@ -68,13 +68,13 @@ describe('the cutters', () => {
 
   it('go on for as long as they were told last, when one takes over from another', () => {
     const { cutters, hands } = world();
-    cutters.order({ ...ask('a', 1), ms: 0 });
+    cutters.order({ ...ask('a', 1), ms: 300, ahead: true });
     hands[0]!.say({ say: 'ready' });
     hands[0]!.say(answer('a', 1));
     cutters.order({ say: 'go on', batch: 'a', revision: 1, ms: 3000 });
     cutters.order(ask('b', 2));
     vi.advanceTimersByTime(PATIENCE + 1);
-    expect(hands[1]!.orders).toEqual([{ ...ask('a', 1), ms: 3000 }, ask('b', 2)]);
+    expect(hands[1]!.orders).toEqual([{ ...ask('a', 1), ms: 3000, ahead: false }, ask('b', 2)]);
   });
 
   it('are not heard about what has changed meanwhile, or is no longer wanted', () => {

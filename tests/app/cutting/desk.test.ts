@@ -92,7 +92,11 @@ it('a bound is lent to the plan in hand only where the same pieces are placed', 
   });
   expect(better(priced(20, 10), priced(30, 15))).toEqual({ ...priced(20, 15), proven: false });
   expect(better(priced(20, 10), priced(30, 25))).toEqual(priced(20, 20));
+  // The plan in hand lends its own too: what was proven stays so.
+  expect(better(priced(20, 20), priced(20, 15))).toEqual(priced(20, 20));
+  expect(better(priced(30, 15), priced(20, 10))).toEqual({ ...priced(20, 15), proven: false });
   expect(better(short(0, 20, 10), short(0, 30, 15))).toEqual(short(0, 20, 15));
+  expect(better(short(0, 30, 15), short(1, 20, 10))).toEqual(short(1, 20, 10));
   const held = short(0, 20, 10);
   expect(better(held, short(1, 30, 25))).toBe(held);
 });
@@ -109,25 +113,33 @@ describe('the desk', () => {
     ]);
   });
 
-  it('makes a quick plan ahead, and searches only when it is told to go on', async () => {
-    const { hear, plans, solvers, go } = desk({ way: never });
-    hear(order('a', 1, 0));
-    await go(5);
-    expect(plans()).toMatchObject([{ batch: 'a', stand: 'first', spent: 0, plan: { cost: 30 } }]);
-    expect(solvers, 'nothing is loaded for it').toEqual([]);
+  it('asks once more for a solver that could not be had ahead, as soon as somebody looks', async () => {
+    let here = false;
+    const { hear, posted, solvers, go, givenBack } = desk({
+      way: never,
+      lp: () => (here ? Promise.resolve('solver' as never) : Promise.reject(new Error('no network'))),
+    });
+    hear({ ...order('a', 1, 100), ahead: true } as Order);
+    await go(20);
+    expect(solvers).toEqual([undefined]);
+    here = true;
     hear({ say: 'go on', batch: 'a', revision: 1, ms: 100 });
     await go(20);
-    expect(plans().at(-1)).toMatchObject({ stand: 'time' });
-    expect(plans().at(-1)!.plan!.cost).toBeLessThan(30);
+    expect(solvers).toEqual([undefined, 'solver']);
+    expect(givenBack(), 'the search that had none').toBe(1);
+    expect(posted.filter(({ say }) => say === 'no solver' || say === 'solver')).toEqual([
+      { say: 'no solver', why: 'no network' },
+      { say: 'solver' },
+    ]);
   });
 
   it('plans what is looked at before the others, and not what is forgotten before its turn', async () => {
     const { hear, plans, go } = desk();
-    for (const batch of ['a', 'b', 'c', 'd']) hear(order(batch, 1, 0));
+    for (const batch of ['a', 'b', 'c', 'd']) hear(order(batch, 1));
     hear({ say: 'first', batch: 'd', revision: 1 });
     hear({ say: 'forget', batch: 'b', revision: 1 });
     await go(6);
-    expect(plans().map(({ batch }) => batch)).toEqual(['a', 'd', 'c']);
+    expect(plans().flatMap(({ batch, stand }) => (stand === 'first' ? [batch] : []))).toEqual(['a', 'd', 'c']);
   });
 
   it('makes the quick plan of what is stopped before its turn, and no more', async () => {
@@ -185,17 +197,18 @@ describe('the desk', () => {
     expect(over.map(({ batch }) => batch)).toEqual(['b', 'a']);
   });
 
-  it('works on the others in turn, and last on what is proven already', async () => {
+  it('works on the others in turn, and last on what is proven already and what nobody looks at', async () => {
     const { hear, plans, go } = desk({
       way: never,
       first: ({ kerf }) => (kerf === 1 ? priced(10, 10) : priced(30, 10)),
     });
     const proven = { ...order('a', 1, 300), problem: { ...problem, kerf: 1 } } as Order;
+    hear({ ...order('e', 1, 300), ahead: true } as Order);
     for (const one of [proven, order('b', 1, 300), order('c', 1, 300), order('d', 1, 300)]) hear(one);
     hear({ say: 'first', batch: 'd', revision: 1 });
     await go(150);
     const ended = plans().filter(({ stand }) => stand === 'time');
-    expect(ended.map(({ batch }) => batch)).toEqual(['d', 'b', 'c', 'a']);
+    expect(ended.map(({ batch }) => batch)).toEqual(['d', 'b', 'c', 'a', 'e']);
     const told = plans().filter(({ stand }) => stand !== 'first');
     const begun = told.findIndex(({ batch }) => batch === 'c');
     expect(begun, 'c is begun before b is over').toBeLessThan(told.indexOf(ended[1]!));

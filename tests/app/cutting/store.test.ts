@@ -35,6 +35,18 @@ describe('batches on the board', () => {
     expect(asked()).toHaveLength(2);
   });
 
+  it('go on being bettered when an undo brings back what was still being bettered', () => {
+    const { cutting, asked, answer, held } = board();
+    cutting.take('job', [batch]);
+    answer(dearer, 'bettering', 300);
+    cutting.take('job', [fewer]);
+    cutting.take('job', [batch]);
+    expect(held()).toMatchObject({ shown: { plan: dearer }, stand: 'waiting', spent: 0 });
+    expect(asked()).toHaveLength(3);
+    answer(plan, 'done', 100);
+    expect(held()).toMatchObject({ shown: { plan }, stand: 'done' });
+  });
+
   it('keep the better plan, whatever comes late', () => {
     const { cutting, answer, held } = board();
     cutting.take('job', [batch]);
