@@ -1,4 +1,4 @@
-import { type PointerEvent, useMemo, useRef } from 'react';
+import { type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react';
 import type { BarPlan, CutBar } from '../../src/vocabulary/cut-plan';
 import type { BarProblem } from '../../src/vocabulary/cut-problem';
 import type { BarCut } from '../../src/vocabulary/set-up';
@@ -33,8 +33,9 @@ export function Bars(props: Props) {
   );
   const { page, pages, setPage, from } = usePage(hand ? heldOver(hand) : index, plan.bars.length, ON_PAGE);
   const scale = space ? Math.max(0, (space.width - NUMBER - 2 * MARGIN) / longest) : 0;
-  const drag = useBarDrag(props, scale);
+  const drag = useBarDrag(props, scale, room);
   const to = hand?.kind === 'bars' ? hand.to : undefined;
+  useInSight(room, to?.bar ?? index);
   const last = plan.bars.length;
   return (
     <>
@@ -110,8 +111,26 @@ const Between = ({ x, fits }: { readonly x: number; readonly fits: boolean }) =>
   />
 );
 
+/** The bar in hand is kept in sight when it is another. */
+function useInSight(room: RefObject<HTMLElement | null>, bar: number): void {
+  const last = useRef(0);
+  useEffect(() => {
+    if (last.current !== bar) room.current?.querySelector(`[data-bar="${bar}"]`)?.scrollIntoView({ block: 'nearest' });
+    last.current = bar;
+  }, [room, bar]);
+}
+
+/** Scrolls a list whose edge the pointer is at; whether it could. */
+function scrolledAtEdge(list: HTMLElement, clientY: number): boolean {
+  const { top, bottom } = list.getBoundingClientRect();
+  const was = list.scrollTop;
+  if (clientY > bottom - EDGE) list.scrollTop += STEP;
+  else if (clientY < top + EDGE) list.scrollTop -= STEP;
+  return list.scrollTop !== was;
+}
+
 /** Drawing a piece along, over bars and between the pieces of one. */
-function useBarDrag(props: Props, scale: number) {
+function useBarDrag(props: Props, scale: number, room: RefObject<HTMLElement | null>) {
   const { plan, index, hand } = props;
   const pressed = useRef(0);
   const now = useRef<Hand | null>(null);
@@ -124,7 +143,8 @@ function useBarDrag(props: Props, scale: number) {
     },
     onMove(clientX, clientY) {
       const { current } = now;
-      if (current?.kind !== 'bars') return;
+      if (current?.kind !== 'bars') return false;
+      const scrolled = room.current !== null && scrolledAtEdge(room.current, clientY);
       const row = document.elementFromPoint(clientX, clientY)?.closest<HTMLElement>('[data-bar]');
       const bar = row ? Number(row.dataset.bar) : current.to.bar;
       const left = row?.querySelector('svg')?.getBoundingClientRect().left ?? 0;
@@ -135,6 +155,7 @@ function useBarDrag(props: Props, scale: number) {
       const at = others.filter((one) => one.at + one.length / 2 < x).length;
       const stock = plan.bars[current.from.bar]?.stock;
       props.onHand({ ...current, to: { ...current.to, bar, index: at, ...(stock === undefined ? {} : { stock }) } });
+      return scrolled;
     },
     onDrop: props.onPut,
     onCancel: props.onGiveUp,
@@ -150,4 +171,7 @@ function useBarDrag(props: Props, scale: number) {
 
 /** Room for a bar's number, px. */
 const NUMBER = 50;
+/** How near to the edge of the list a piece drawn along scrolls it, and by how much in a frame, px. */
+const EDGE = 20;
+const STEP = 6;
 const NONE: readonly BarCut[] = [];

@@ -22,11 +22,13 @@ import { type Say, sourceWords } from './words';
 interface Props {
   readonly held: Held;
   readonly shown: Shown;
+  /** The job has gone on since. */
+  readonly behind: boolean;
   readonly say: Say;
 }
 
 /** How a batch is cut: the sheet or bar in hand to scale, its cuts in order, its pieces as a list. */
-export function BatchPlan({ held, shown, say }: Props) {
+export function BatchPlan({ held, shown, behind, say }: Props) {
   const { batch, plan } = shown;
   const laid = laidOf(plan);
   const index = Math.min(
@@ -47,7 +49,7 @@ export function BatchPlan({ held, shown, say }: Props) {
   return (
     <>
       <Unplaced shown={shown} say={say} />
-      <Which held={held} shown={shown} index={index} say={say} />
+      <Which held={held} shown={shown} index={index} behind={behind} say={say} />
       {plan.kind === 'sheets' ? (
         <Sheets {...common} {...acts} plan={plan} cuts={cuts?.kind === 'sheet' ? cuts.cuts : NO_CUTS} />
       ) : (
@@ -163,7 +165,7 @@ function useHand(held: Held, shown: Shown, index: number) {
 }
 
 /** Which sheet or bar is in hand, what it is cut from, and whether it is cut already. */
-function Which({ held, shown, index, say }: Props & { readonly index: number }) {
+function Which({ held, shown, index, behind, say }: Props & { readonly index: number }) {
   const { batch, plan } = shown;
   const sheet = plan.kind === 'sheets' ? plan.sheets[index] : undefined;
   const trimsFree = batch.problem.kind === 'sheets' && batch.problem.trimsFree;
@@ -181,7 +183,7 @@ function Which({ held, shown, index, say }: Props & { readonly index: number }) 
         <input
           type="checkbox"
           checked={held.locked.includes(index)}
-          disabled={held.done}
+          disabled={behind || held.done || held.stand === 'waiting'}
           onChange={(event) => lock(app, cutting, held.batch.id, index, event.target.checked)}
         />
         <span>Cut already{idleOf(held).includes(index) ? '; nothing on it is wanted any more' : ''}</span>

@@ -28,7 +28,10 @@ export function PlanView({ source, say, costs, none }: Props) {
   const all = useCutting((state) => state.held);
   const chosen = useCutting((state) => state.at[source]);
   const batches = useMemo(() => order.flatMap((id) => all[id] ?? []), [order, all]);
-  const { name: job, units } = useApp((state) => state.document);
+  const document = useApp((state) => state.document);
+  const { name: job, units } = document;
+  // After an edit the plan before stands until the new one is taken off: it must not be taken for that.
+  const behind = useCutting((state) => state.taken) !== document && source === 'job';
   const held = all[chosen];
   useTurnTo(source, batches);
   if (!held) return <p className="said">{none}</p>;
@@ -58,10 +61,10 @@ export function PlanView({ source, say, costs, none }: Props) {
               <PlanPages shown={held.shown} say={say} />
             </Printed>
           ) : null}
-          {source === 'job' && held.shown && !held.done ? <Accept id={chosen} held={held} /> : null}
+          {source === 'job' && held.shown && !held.done ? <Accept id={chosen} held={held} behind={behind} /> : null}
         </PlanHead>
         {held.shown ? (
-          <BatchPlan key={chosen} held={held} shown={held.shown} say={say} />
+          <BatchPlan key={chosen} held={held} shown={held.shown} behind={behind} say={say} />
         ) : (
           <p className="said">{held.stand === 'failed' ? 'Change the list or the decisions, and try again.' : ''}</p>
         )}
@@ -71,13 +74,13 @@ export function PlanView({ source, say, costs, none }: Props) {
 }
 
 /** All of it is cut: the rack is told. */
-function Accept({ id, held }: { readonly id: string; readonly held: Held }) {
+function Accept({ id, held, behind }: { readonly id: string; readonly held: Held; readonly behind: boolean }) {
   const items = useApp((state) => state.document.stock.items);
   const isBlank = (material: string) => items.some((item) => item.id === material && item.kind === 'hardwood');
   return (
     <button
       type="button"
-      disabled={atWork(held)}
+      disabled={behind || atWork(held)}
       title="What is left over goes into the rack, and the offcuts that were used leave it"
       onClick={() => void accept(app, cutting, rack, id, isBlank)}
     >

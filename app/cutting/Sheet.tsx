@@ -118,16 +118,19 @@ interface BoxOnPage {
 
 /** Lettering in the middle of a box; the first line is the mark's. */
 export function Words({ room, box: at }: { readonly room: Lettering; readonly box: BoxOnPage }) {
-  const { lines, turned, marked } = room;
+  const { lines, turned, marked, small = false } = room;
   const [x, y] = [at.x + at.width / 2, at.y + at.height / 2];
   return (
-    <text className="lettering" transform={`translate(${x} ${y})${turned ? ' rotate(-90)' : ''}`}>
+    <text
+      className={small ? 'lettering small' : 'lettering'}
+      transform={`translate(${x} ${y})${turned ? ' rotate(-90)' : ''}`}
+    >
       {lines.map((line, i) => (
         <tspan
           key={line}
           className={marked && i === 0 ? 'mark' : undefined}
           x={0}
-          y={(i - (lines.length - 1) / 2) * LINE + LINE * 0.3}
+          y={(i - (lines.length - 1) / 2) * LINE + LINE * (small ? 0.22 : 0.3)}
         >
           {line}
         </tspan>

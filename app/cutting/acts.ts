@@ -47,9 +47,11 @@ export function lock(app: AppStore, cutting: Cutting, id: string, index: number,
   // Without what was cut a better one may be possible than was proven round it.
   const shown =
     !on && held.boundByCut ? { ...held.shown, plan: { ...held.shown.plan, bound: 0, proven: false } } : held.shown;
-  deed(app, cutting, `${thing} ${index + 1} ${on ? 'is cut' : 'is not cut'}`, () =>
-    cutting.put(id, { ...held, shown, locked }),
-  );
+  const none = locked.length === 0;
+  deed(app, cutting, `${thing} ${index + 1} ${on ? 'is cut' : 'is not cut'}`, () => {
+    cutting.put(id, { ...held, shown, locked, unlocked: held.unlocked && !none });
+    if (none && held.boundByCut) cutting.planAnew(id);
+  });
 }
 
 /** Plans that come back from the worker are copies: what they lay is compared. */

@@ -20,11 +20,15 @@ export interface Lettering {
   readonly turned: boolean;
   /** The first line is the mark. */
   readonly marked: boolean;
+  /** Smaller than the others: there is room for no more. */
+  readonly small?: true;
 }
 
 /** Size of the lettering and what a line takes, px. */
 const LETTERS = 11.5;
 export const LINE = 13.5;
+/** The least that can be read, and how near it may come to the edges, px. */
+const SMALL = { letters: 8.5, clear: 1.5 };
 
 /** Mean width of a letter or figure in terms of its size; wide faces reach this (measured on the widest of the house's faces). */
 const LETTER_WIDTH = 0.62;
@@ -33,25 +37,38 @@ const LETTER_WIDTH = 0.62;
 const CLEAR = 3;
 
 /** About how wide a line comes out, px. */
-const lineWidth = (text: string): number => text.length * LETTERS * LETTER_WIDTH;
+const lineWidth = (text: string, letters: number): number => text.length * letters * LETTER_WIDTH;
 
-const fits = (lines: readonly string[], along: number, across: number): boolean =>
-  lines.length * LINE + 1 <= across && Math.max(...lines.map(lineWidth)) + 2 * CLEAR <= along;
-
-/** What a rectangle of so many pixels has room for of some lines: level where it can be, else upwards. */
-function placed(width: number, height: number, lines: readonly string[]): Pick<Lettering, 'lines' | 'turned'> | null {
-  if (fits(lines, width, height)) return { lines, turned: false };
-  return height > width && fits(lines, height, width) ? { lines, turned: true } : null;
+interface Type {
+  readonly letters: number;
+  readonly clear: number;
 }
 
-/** Mark and size of a piece, the mark alone, or the size alone: the fullest that there is room for; null where there is none for the least. */
+const fits = (lines: readonly string[], along: number, across: number, { letters, clear }: Type): boolean =>
+  (lines.length * LINE * letters) / LETTERS + 1 <= across &&
+  Math.max(...lines.map((line) => lineWidth(line, letters))) + 2 * clear <= along;
+
+/** What a rectangle of so many pixels has room for of some lines: level where it can be, else upwards. */
+function placed(
+  width: number,
+  height: number,
+  lines: readonly string[],
+  type: Type = { letters: LETTERS, clear: CLEAR },
+): Pick<Lettering, 'lines' | 'turned'> | null {
+  if (fits(lines, width, height, type)) return { lines, turned: false };
+  return height > width && fits(lines, height, width, type) ? { lines, turned: true } : null;
+}
+
+/** Mark and size of a piece, the mark alone, or the size alone, small if need be: the fullest that there is room for; null where there is none. */
 export function lettered(width: number, height: number, mark: string, size: string): Lettering | null {
   const both = mark ? placed(width, height, [mark, size]) : null;
   if (both) return { ...both, marked: true };
   const one = mark ? placed(width, height, [mark]) : null;
   if (one) return { ...one, marked: true };
   const bare = placed(width, height, [size]);
-  return bare && { ...bare, marked: false };
+  if (bare) return { ...bare, marked: false };
+  const small = placed(width, height, [size], SMALL);
+  return small && { ...small, marked: false, small: true };
 }
 
 /** The first of several wordings that there is room for. */

@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { CutBatch, Offcut } from '../../src/vocabulary/cut-plan';
+import type { Job } from '../../src/vocabulary/job';
 import type { BatchAnswer, Cutters } from '../effects/cutting';
 import type { CutSoFar } from '../effects/cutting-keep';
 import { better } from '../workers/better';
@@ -33,6 +34,8 @@ export interface CuttingState {
   readonly cut: number;
   /** The document whose batches these are. */
   readonly documentId: string;
+  /** The job that the batches were taken of while somebody looked; the one on the board may be a step ahead. */
+  readonly taken: Job | null;
   /** The list without a job, as it is being typed; what is likely a slip in the one laid out. */
   readonly typed: TypedList;
   readonly typedWarnings: readonly string[];
@@ -93,6 +96,7 @@ export function createCutting(cutters: Cutters): Cutting {
     sheet: 0,
     cut: 0,
     documentId: '',
+    taken: null,
     typed: FIRST_LIST,
     typedWarnings: [],
   }));
@@ -151,9 +155,11 @@ export function createCutting(cutters: Cutters): Cutting {
         boundByCut: true,
       };
     }
+    // What has been cut since then is not forgotten for it, nor is what has been taken back since cut again.
+    const counts = ({ locked }: Held): boolean =>
+      cutBefore ? locked.length >= cutBefore.locked.length : locked.length === 0;
     const back = memory.recall(batch);
-    // What has been cut since then is not forgotten for it.
-    if (back?.shown && back.locked.length >= (cutBefore?.locked.length ?? 0))
+    if (back?.shown && counts(back))
       return {
         ...back,
         batch,
@@ -164,6 +170,8 @@ export function createCutting(cutters: Cutters): Cutting {
           ? { stand: 'waiting', spent: 0, allowed }
           : { stand: back.stand === 'by hand' ? 'by hand' : 'stopped' }),
       };
+    const cut = memory.recallCut(batch);
+    if (cut && counts(cut)) return { ...cut, revision: nextRevision(), stand: 'stopped', newer: batch };
     const fresh = freshHeld(batch, nextRevision(), allowed);
     const still = cutBefore && carried(cutBefore, cutBefore.locked, batch, cutBefore.done);
     if (still) {

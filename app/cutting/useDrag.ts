@@ -8,8 +8,8 @@ export interface Drag {
   readonly onClick: (place: number) => void;
   /** It begins to be drawn along; false: it may not be. */
   readonly onBegin: (place: number) => boolean;
-  /** The pointer, on the page. */
-  readonly onMove: (clientX: number, clientY: number) => void;
+  /** The pointer, on the page; true: it wanders on by itself, as where a list is scrolled under it. */
+  readonly onMove: (clientX: number, clientY: number) => boolean | undefined;
   readonly onDrop: () => void;
   readonly onCancel: () => void;
 }
@@ -57,7 +57,11 @@ export function useDrag(drag: Drag) {
         }
       }
       cancelAnimationFrame(current.frame);
-      current.frame = requestAnimationFrame(() => press.current === current && now.current.onMove(clientX, clientY));
+      const follow = (): void => {
+        if (press.current === current && now.current.onMove(clientX, clientY))
+          current.frame = requestAnimationFrame(follow);
+      };
+      current.frame = requestAnimationFrame(follow);
     },
     onPointerUp({ clientX, clientY }: PointerEvent) {
       const { current } = press;

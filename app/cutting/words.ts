@@ -44,7 +44,7 @@ export function goodness({
 }
 
 /** What the search is doing. */
-export function standWords({ stand, spent, allowed, done, why }: Held): string {
+export function standWords({ stand, spent, allowed, done, why, shown }: Held): string {
   const seconds = (ms: number): string => (ms / 1000).toFixed(1);
   if (done) return 'cut';
   switch (stand) {
@@ -52,8 +52,11 @@ export function standWords({ stand, spent, allowed, done, why }: Held): string {
       return 'being laid out…';
     case 'first':
       return 'a first plan; the search is to come';
-    case 'bettering':
-      return `being bettered: ${seconds(spent)} of ${seconds(Math.max(spent, allowed))} s`;
+    case 'bettering': {
+      // At the same cost there may be a larger leftover, or less to set and to turn.
+      const aim = shown?.plan.proven ? 'looking for a handier one' : 'being bettered';
+      return `${aim}: ${seconds(spent)} of ${seconds(Math.max(spent, allowed))} s`;
+    }
     case 'done':
       return spent > 0 ? `nothing left to better, after ${seconds(spent)} s` : 'nothing left to better';
     case 'time':

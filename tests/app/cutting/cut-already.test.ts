@@ -5,6 +5,7 @@ import { putDown, takeUp } from '../../../app/cutting/hand';
 import { leftFor } from '../../../app/cutting/left-over';
 import { cutsOf } from '../../../src/cut';
 import type { CutBatch, SheetPlan } from '../../../src/vocabulary/cut-plan';
+import type { SheetProblem } from '../../../src/vocabulary/cut-problem';
 import { board, fewer } from './board';
 import { batch, piece, plan, problem, strips } from './plans';
 
@@ -39,7 +40,7 @@ describe('what is cut already', () => {
   });
 
   it('is not proven any more without the sheet that was cut when it was proven', () => {
-    const { cutting, app, answer, held } = board();
+    const { cutting, app, asked, answer, held } = board();
     cutting.take('job', [batch]);
     answer(plan, 'done');
     lock(app, cutting, 'mdf', 1, true);
@@ -53,9 +54,42 @@ describe('what is cut already', () => {
     });
     expect(held().shown?.plan).toMatchObject({ bound: 20, proven: true });
     lock(app, cutting, 'mdf', 0, false);
-    expect(held()).toMatchObject({ locked: [], shown: { plan: { cost: 20, bound: 0, proven: false } } });
+    expect(held()).toMatchObject({
+      locked: [],
+      stand: 'waiting',
+      shown: { plan: { cost: 20, bound: 0, proven: false } },
+    });
+    expect(asked().at(-1), 'all of it is planned anew').toMatchObject({ problem });
     app.getState().undo();
     expect(held()).toMatchObject({ locked: [0], shown: { plan: { bound: 20, proven: true } } });
+  });
+
+  it('comes back whole with an undo, though its leftovers lie in the rack and the parts were others meanwhile', () => {
+    const { cutting, app, answer, held } = board();
+    const withRack = (one: CutBatch): CutBatch => ({
+      ...one,
+      problem: {
+        ...problem,
+        pieces: one.problem.pieces as SheetProblem['pieces'],
+        stock: [...problem.stock, { length: 600, width: 500, price: 0, count: 1 }],
+      },
+      from: [...one.from, { offcut: 'O1' }],
+    });
+    cutting.take('job', [batch]);
+    answer(plan, 'done');
+    cutting.put('mdf', { ...held(), locked: [0, 1], done: true });
+    const cut = held().shown;
+    cutting.take('job', [withRack(batch)]);
+    cutting.take('job', [withRack(fewer)]);
+    expect(held().shown).not.toEqual(cut);
+    cutting.take('job', [withRack(batch)]);
+    expect(held()).toMatchObject({ shown: cut, locked: [0, 1], done: true, unlocked: false });
+    // Once that is taken back it does not come again.
+    cutting.put('mdf', { ...held(), locked: [], done: false });
+    cutting.take('job', [withRack(fewer)]);
+    cutting.take('job', [withRack(batch)]);
+    expect(held()).toMatchObject({ locked: [], done: false });
+    expect(app.getState().notice).toBeNull();
   });
 
   it('can be taken back, and done again with what was found meanwhile', () => {

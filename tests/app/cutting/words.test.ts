@@ -146,7 +146,14 @@ it('lettering is level where it can be, upright where it must be, and never over
   expect(lettered(30, 120, 'A-P1', '782 × 732')).toMatchObject({ lines: ['A-P1', '782 × 732'], turned: true });
   expect(lettered(40, 16, 'A-P1', '782 × 732')).toMatchObject({ lines: ['A-P1'], marked: true });
   expect(lettered(30, 16, 'A-P123456', '78')).toMatchObject({ lines: ['78'], marked: false });
-  expect(lettered(10, 10, 'A', '7')).toBeNull();
+  expect(lettered(32, 30, 'A-NG123456', '303.7')).toEqual({
+    lines: ['303.7'],
+    turned: false,
+    marked: false,
+    small: true,
+  });
+  expect(lettered(28, 30, 'A-NG123456', '303.7')).toMatchObject({ lines: ['303.7'], turned: true, small: true });
+  expect(lettered(5, 10, 'A', '7')).toBeNull();
   expect(worded(10, 10, [['for the rack']])).toBeNull();
   const scale = scaleOf({ length: 2440, width: 1220 }, { width: 614, height: 400 });
   expect(scale * 2440).toBeCloseTo(610, 6);
