@@ -6,11 +6,11 @@ import type { CutSoFar } from '../effects/cutting-keep';
 import { better } from '../workers/better';
 import { carried } from './carry';
 import { laidOf } from './copies';
-import { atWork, freshHeld, type Held, keyOf, piecesKey, type Shown, shownOf } from './held';
+import { atWork, type Held, keyOf, piecesKey } from './held';
 import { createMemory } from './memory';
 import { joined, restProblem } from './rest';
+import { takenUp } from './taken-up';
 import { FIRST_LIST, type TypedList } from './typed';
-import { isComparable, isSameList } from './wanted';
 
 /** Where batches come from: the job on the board, or a list typed without one. */
 export type Source = 'job' | 'typed';
@@ -71,9 +71,6 @@ export interface Cutting extends StoreApi<CuttingState> {
   put(id: string, held: Held): void;
   lookAt(source: Source, id: string, sheet?: number): void;
 }
-
-/** What has been looked at of a batch: what it is compared with once it has changed. */
-const lookedAt = (was: Held | undefined): Shown | null => (was?.ahead ? was.before : (was?.shown ?? null));
 
 /** Somebody looks: the search goes on for the usual time, where it has not come to its end ahead. */
 const inEarnest = ({ ahead: _, ...held }: Held): Held => ({
@@ -136,64 +133,7 @@ export function createCutting(cutters: Cutters): Cutting {
     cutters.order({ say: 'forget', batch: batch.id, revision: asked });
   };
 
-  /** The batch with what has been cut of it already, where that still counts. */
-  const taken = (batch: CutBatch, before: Held | undefined, soFar: CutSoFar | undefined): Held => {
-    const { allowed } = getState();
-    // Another list laid out in the place of one has nothing to do with it.
-    const was = before && isSameList(before.batch, batch) ? before : undefined;
-    const compared = was && isComparable(was.batch, batch);
-    const cutBefore = was && was.locked.length > 0 && was.shown ? { ...was, ...was.shown } : soFar;
-    if (cutBefore && piecesKey(cutBefore.batch) === piecesKey(batch)) {
-      const { plan, copies, locked, done } = cutBefore;
-      const fresh = freshHeld(cutBefore.batch, nextRevision(), allowed);
-      return {
-        ...fresh,
-        shown: shownOf(cutBefore.batch, plan, copies),
-        stand: 'stopped',
-        locked,
-        done,
-        boundByCut: true,
-      };
-    }
-    // What has been cut since then is not forgotten for it, nor is what has been taken back since cut again.
-    const counts = ({ locked }: Held): boolean =>
-      cutBefore ? locked.length >= cutBefore.locked.length : locked.length === 0;
-    const back = memory.recall(batch);
-    if (back?.shown && counts(back))
-      return {
-        ...back,
-        batch,
-        revision: nextRevision(),
-        shown: { ...back.shown, batch },
-        // A search that was left begins again.
-        ...(atWork(back)
-          ? { stand: 'waiting', spent: 0, allowed }
-          : { stand: back.stand === 'by hand' ? 'by hand' : 'stopped' }),
-      };
-    const cut = memory.recallCut(batch);
-    if (cut && counts(cut)) return { ...cut, revision: nextRevision(), stand: 'stopped', newer: batch };
-    const fresh = freshHeld(batch, nextRevision(), allowed);
-    const still = cutBefore && carried(cutBefore, cutBefore.locked, batch, cutBefore.done);
-    if (still) {
-      const { shown, locked, whole } = still;
-      return {
-        ...fresh,
-        batch: shown.batch,
-        key: keyOf(shown.batch),
-        shown,
-        before: compared ? was.shown : null,
-        locked,
-        boundByCut: true,
-        unlocked: !whole,
-      };
-    }
-    return {
-      ...fresh,
-      shown: was?.shown ?? null,
-      before: compared ? lookedAt(was) : null,
-      unlocked: cutBefore !== undefined,
-    };
-  };
+  const means = () => ({ memory, allowed: getState().allowed, nextRevision });
 
   const takeUp = (source: Source, batches: readonly CutBatch[], soFar: readonly CutSoFar[], ahead: boolean): void => {
     const { held, order: orders, at } = getState();
@@ -231,7 +171,7 @@ export function createCutting(cutters: Cutters): Cutting {
       }
       if (was) memory.remember(was);
       const mine = soFar.find((one) => one.batch.id === batch.id) ?? memory.takeCut(batch.id);
-      const found = taken(batch, was, was ? undefined : mine);
+      const found = takenUp(batch, was, was ? undefined : mine, means());
       const now: Held = ahead && found.stand === 'waiting' ? { ...found, ahead } : found;
       next[batch.id] = now;
       if (now.stand === 'waiting') begun.push(now);

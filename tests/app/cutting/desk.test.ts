@@ -1,89 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { better } from '../../../app/workers/better';
-import { BROKEN_IN, DRAWING, GENTLE, LEAST_APART, openDesk, SLICE } from '../../../app/workers/desk';
+import { BROKEN_IN, GENTLE, LEAST_APART, openDesk, SLICE } from '../../../app/workers/desk';
 import type { Answer, Order } from '../../../app/workers/messages';
 import type { AnyCutPlan } from '../../../src/vocabulary/cut-plan';
-import type { CutProblem } from '../../../src/vocabulary/cut-problem';
+import { desk, never, order } from './a-desk';
 import { priced, problem } from './plans';
-
-type PlanAnswer = Answer & { readonly say: 'plan' };
-
-interface Told {
-  /** Plans that the search comes to, one a step; it is done after the last. */
-  readonly way?: readonly AnyCutPlan[];
-  /** What a step takes, ms. */
-  readonly step?: number;
-  readonly lp?: () => Promise<never>;
-  readonly first?: AnyCutPlan | ((problem: CutProblem) => AnyCutPlan);
-}
-
-/** A desk in a world whose clock goes only as steps take time. */
-function desk({ way = [], step = 10, lp, first = priced(30, 10) }: Told = {}) {
-  const firstOf = typeof first === 'function' ? first : () => first;
-  let clock = 0;
-  let turns: (() => void)[] = [];
-  const posted: Answer[] = [];
-  /** When each answer was given, ms. */
-  const times: number[] = [];
-  const solvers: unknown[] = [];
-  let given = 0;
-  let rests = 0;
-  const { hear } = openDesk({
-    post: (answer) => {
-      posted.push(answer);
-      times.push(clock);
-    },
-    now: () => clock,
-    turn: () => new Promise((resolve) => turns.push(resolve)),
-    rest: async (ms) => {
-      clock += ms;
-      rests += 1;
-    },
-    loadLp: lp ?? (async () => 'solver' as never),
-    firstPlan: firstOf,
-    startCutting(asked, how) {
-      solvers.push(how.lp);
-      let at = 0;
-      return {
-        get best() {
-          return way[Math.min(at, way.length) - 1] ?? firstOf(asked);
-        },
-        step() {
-          clock += step;
-          at += 1;
-          return at < way.length;
-        },
-        dispose() {
-          given += 1;
-        },
-      };
-    },
-    answer: () => ({ what: 'rearranged', planned: [] }),
-  });
-  /** Lets the work go on for some turns. */
-  const go = async (times: number): Promise<void> => {
-    for (let i = 0; i < times; i += 1) {
-      await Promise.resolve().then(() => undefined);
-      await new Promise((resolve) => setImmediate(resolve));
-      const now = turns;
-      turns = [];
-      for (const turn of now) turn();
-    }
-    await new Promise((resolve) => setImmediate(resolve));
-  };
-  const plans = (): readonly PlanAnswer[] => posted.filter((one): one is PlanAnswer => one.say === 'plan');
-  return { hear, posted, times, plans, solvers, go, clock: () => clock, rests: () => rests, givenBack: () => given };
-}
-
-const order = (batch: string, revision: number, ms = 2000): Order => ({
-  say: 'plan',
-  batch,
-  revision,
-  problem,
-  seed: 1,
-  ms,
-});
-const never = Array.from({ length: 100_000 }, (_, i) => priced(29 - i * 1e-4, 10));
 
 it('a bound is lent to the plan in hand only where the same pieces are placed', () => {
   const short = (piece: number, cost: number, bound: number): AnyCutPlan => ({
@@ -165,21 +86,6 @@ describe('the desk', () => {
     expect(later.at(-1)!.plan!.cost).toBeCloseTo(29 - 99e-4, 6);
   });
 
-  it('says how far the search is only where it is looked at', async () => {
-    const found = priced(25, 10);
-    const way = Array.from({ length: 10_000 }, () => found);
-    for (const looked of [true, false]) {
-      const { hear, plans, go } = desk({ way });
-      hear(order('a', 1, 1500));
-      hear({ say: 'first', batch: looked ? 'a' : 'b', revision: 1 });
-      await go(150);
-      const bettering = plans().filter(({ stand }) => stand === 'bettering');
-      if (looked) expect(bettering.length).toBeGreaterThan(4);
-      else expect(bettering).toHaveLength(1);
-      expect(plans().at(-1)).toMatchObject({ stand: 'time' });
-    }
-  });
-
   it('says when nothing is left to better', async () => {
     const { hear, plans, go } = desk({ way: [priced(25, 10), priced(20, 20)] });
     hear(order('a', 1));
@@ -195,23 +101,6 @@ describe('the desk', () => {
     await go(30);
     const over = plans().filter(({ stand }) => stand === 'time');
     expect(over.map(({ batch }) => batch)).toEqual(['b', 'a']);
-  });
-
-  it('works on the others in turn, and last on what is proven already and what nobody looks at', async () => {
-    const { hear, plans, go } = desk({
-      way: never,
-      first: ({ kerf }) => (kerf === 1 ? priced(10, 10) : priced(30, 10)),
-    });
-    const proven = { ...order('a', 1, 300), problem: { ...problem, kerf: 1 } } as Order;
-    hear({ ...order('e', 1, 300), ahead: true } as Order);
-    for (const one of [proven, order('b', 1, 300), order('c', 1, 300), order('d', 1, 300)]) hear(one);
-    hear({ say: 'first', batch: 'd', revision: 1 });
-    await go(150);
-    const ended = plans().filter(({ stand }) => stand === 'time');
-    expect(ended.map(({ batch }) => batch)).toEqual(['d', 'b', 'c', 'a', 'e']);
-    const told = plans().filter(({ stand }) => stand !== 'first');
-    const begun = told.findIndex(({ batch }) => batch === 'c');
-    expect(begun, 'c is begun before b is over').toBeLessThan(told.indexOf(ended[1]!));
   });
 
   it('stops, and goes on from where it stopped', async () => {
@@ -277,41 +166,6 @@ describe('the desk', () => {
     const before = clock();
     await go(1);
     expect(clock() - before).toBe(SLICE);
-  });
-
-  it('rests between while the solver is new, and while the page draws what it has asked for', async () => {
-    const { hear, go, clock, rests } = desk({ way: never, step: GENTLE.work });
-    hear(order('a', 1, 100_000));
-    await go(2);
-    const before = clock();
-    await go(1);
-    expect(clock() - before, 'work and rest').toBe(GENTLE.work + GENTLE.rest);
-    await go(2 * (BROKEN_IN / GENTLE.work));
-    const rested = rests();
-    expect(rested).toBeGreaterThanOrEqual(Math.floor(BROKEN_IN / GENTLE.work));
-    await go(10);
-    expect(rests(), 'broken in, and nothing asked').toBe(rested);
-    hear({ say: 'first', batch: 'a', revision: 1 });
-    const asked = clock();
-    await go(20);
-    expect(rests()).toBe(rested + Math.ceil(DRAWING / (GENTLE.work + GENTLE.rest)));
-    expect(clock() - asked).toBeGreaterThan(DRAWING);
-  });
-
-  it('rests between while nobody looks, however long it has worked', async () => {
-    const { hear, go, rests } = desk({ way: never });
-    hear(order('a', 1, 100_000));
-    await go(200);
-    const before = rests();
-    hear({ say: 'stop', batch: 'a', revision: 1 });
-    hear({ ...order('b', 2, 100_000), ahead: true } as Order);
-    await go(100);
-    expect(rests() - before).toBeGreaterThanOrEqual(98);
-    hear({ say: 'go on', batch: 'b', revision: 2, ms: 100_000 });
-    await go(50);
-    const looked = rests();
-    await go(50);
-    expect(rests(), 'somebody looks, and it is drawn').toBe(looked);
   });
 
   it('says what goes wrong, and goes on with the others', async () => {
