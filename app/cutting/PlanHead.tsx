@@ -35,7 +35,7 @@ export function PlanHead({ held, costs, fetch, onAnew, children }: Props) {
         {fetch.length > 0 ? <p className="fetch">Fetch {unbroken(fetch.join(', '))}</p> : null}
         <Progress held={held} />
         {cutAlready ? <p className="changed">{cutAlready}</p> : null}
-        {held.newer ? (
+        {held.newer && !done ? (
           <p className="changed">
             Stock, prices or the way of cutting have changed since. What is cut stays; plan the rest anew to mind it.
           </p>

@@ -54,6 +54,7 @@ interface Lot {
   /** What the page has last been sent, and when. */
   sent?: AnyCutPlan;
   sentAt: number;
+  /** What it was last told to be doing. */
   stand?: Stand;
   over: boolean;
   /** Stopped before there was any plan: the quick one is made all the same. */
